@@ -1,0 +1,10 @@
+//! The app without a face: screens, actions, requests, timers, texts.
+
+#[cfg(feature = "ffi")]
+mod ffi;
+mod protocol;
+
+pub use protocol::*;
+
+#[cfg(feature = "ffi")]
+uniffi::setup_scaffolding!("holdfast");

@@ -1,0 +1,446 @@
+//! What a person did, or what the phone has to tell.
+
+/// Everything a shell can send. A shell builds only the ones with a payload of its own (`Type`, `Drag`, `Touch`,
+/// `PhotoTaken`, `PhotoNotTaken`, `BarometerRead`, `BarometerMissing`, `Tick`, `WorkDone`, `Tap`); all others
+/// come ready-made on buttons.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
+pub enum Action {
+    /// The way back: the back gesture sends it too.
+    Back,
+    /// Go to a screen.
+    Go {
+        /// Which.
+        to: Place,
+    },
+    /// The app was opened, or came back to the front.
+    Resume,
+    /// The app leaves the front: a running hold is kept as it is.
+    Pause,
+
+    // Jobs
+    /// Start a new job.
+    NewJob,
+    /// Open a job.
+    OpenJob {
+        /// Which.
+        job: String,
+    },
+    /// Put a job in the bin.
+    BinJob {
+        /// Which.
+        job: String,
+    },
+    /// Take the last thing back, where the screen offers it.
+    Undo,
+
+    // Forms
+    /// A field's text changed.
+    Type {
+        /// Which field.
+        field: FieldId,
+        /// Its whole text now.
+        text: String,
+    },
+    /// An option was tapped.
+    Pick {
+        /// Which.
+        pick: Pick,
+    },
+    /// A caution was ticked.
+    Acknowledge {
+        /// Which, by its id in the catalogue.
+        caution: String,
+    },
+    /// The form is filled in: go on.
+    Confirm,
+
+    // Tests
+    /// Show the briefing of a test.
+    ShowTest {
+        /// Which, such as `hold:branch`.
+        test: String,
+    },
+    /// Begin the test shown.
+    BeginTest,
+    /// The test shown can't be done.
+    CannotDo {
+        /// Why.
+        reason: CannotReason,
+    },
+    /// Do the test shown once more.
+    RedoTest,
+    /// Put an entered reading right.
+    CorrectReading,
+    /// Say yes, no or not sure to the question shown.
+    Say {
+        /// What was seen.
+        said: Said,
+    },
+    /// The state of one component in the look-over.
+    Look {
+        /// Which component.
+        component: String,
+        /// What was seen, by its id in the catalogue.
+        state: String,
+    },
+    /// Keep a reading that was questioned.
+    KeepReading,
+    /// Enter a questioned reading again.
+    ChangeReading,
+
+    // Hold test
+    /// A pump stroke was made.
+    Stroke,
+    /// A stroke was counted too many.
+    UnStroke,
+    /// Pumping has stopped.
+    LetGo,
+    /// The gauge does not get to the target.
+    WillNotBuild,
+    /// Read the gauge before the time is up.
+    ReadNow,
+    /// Watch on, without starting again.
+    GoOn,
+    /// Start the hold from the beginning.
+    StartAgain,
+    /// Use what there is of an interrupted hold.
+    UseWhatThereIs,
+    /// A finger drags the needle; scene coordinates.
+    Drag {
+        /// To the right, scene units.
+        x: f32,
+        /// Down, scene units.
+        y: f32,
+    },
+
+    // Scenes
+    /// A region of a scene was tapped.
+    Tap {
+        /// The region's id.
+        region: String,
+    },
+    /// A finger on the photo; scene coordinates.
+    Touch {
+        /// To the right, scene units.
+        x: f32,
+        /// Down, scene units.
+        y: f32,
+    },
+
+    // Photos
+    /// Take a photo for the thing shown.
+    AddPhoto {
+        /// From where.
+        from: PhotoSource,
+        /// What it shows.
+        about: PhotoSubject,
+    },
+    /// The phone has a picture file.
+    PhotoTaken {
+        /// Path of the file the shell may delete after this action.
+        path: String,
+    },
+    /// No photo came.
+    PhotoNotTaken,
+    /// Open a photo of this job.
+    OpenPhoto {
+        /// Its entry.
+        photo: String,
+    },
+    /// Take a photo out of the job.
+    RemovePhoto {
+        /// Its entry.
+        photo: String,
+    },
+
+    // Finding, repair, report
+    /// This component is the one to repair.
+    Repair {
+        /// Which.
+        component: String,
+    },
+    /// Record the repair as done.
+    RepairDone,
+    /// Close the job.
+    CloseJob,
+    /// Make the report.
+    MakeReport,
+    /// Hand the report to another program.
+    ShareReport,
+    /// Stop the work under way.
+    StopWork,
+
+    // From the phone
+    /// Time has passed (the clock comes with every action).
+    Tick,
+    /// The pressure sensor's reading.
+    BarometerRead {
+        /// Absolute pressure at the phone, Pa.
+        pa: f64,
+    },
+    /// There is no pressure sensor reading.
+    BarometerMissing,
+    /// Work has ended, well or not.
+    WorkDone {
+        /// Which.
+        id: u64,
+    },
+}
+
+/// Screens that can be gone to.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Serialize, serde::Deserialize)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
+pub enum Place {
+    /// The list of jobs.
+    Jobs,
+    /// Vehicle and complaint.
+    Vehicle,
+    /// The vehicle's circuit, to be edited.
+    Circuit,
+    /// Before you start.
+    Prepare,
+    /// Where we stand.
+    Overview,
+    /// The finding.
+    Finding,
+    /// The report.
+    Report,
+    /// The job's photos and log.
+    Log,
+    /// Settings.
+    Settings,
+}
+
+/// Yes, no, or neither.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Serialize, serde::Deserialize)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
+pub enum Said {
+    /// It was seen.
+    Yes,
+    /// It was not.
+    No,
+    /// The person can't tell.
+    NotSure,
+}
+
+/// Why a test can't be done.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, serde::Serialize, serde::Deserialize)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
+pub enum CannotReason {
+    /// The part can't be reached.
+    NoAccess,
+    /// The tool is missing.
+    NoTool,
+    /// It isn't safe here.
+    NotSafe,
+    /// The vehicle has no such part, or the test point doesn't exist.
+    NotFitted,
+    /// The person does not want to.
+    NotNow,
+}
+
+/// Where a photo comes from.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Serialize, serde::Deserialize)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
+pub enum PhotoSource {
+    /// The camera.
+    Camera,
+    /// The gallery.
+    Gallery,
+}
+
+/// What a photo shows.
+#[derive(Debug, Clone, PartialEq, Eq, serde::Serialize, serde::Deserialize)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
+pub enum PhotoSubject {
+    /// The job as a whole.
+    Job,
+    /// A test's reading or place.
+    Test {
+        /// Which.
+        test: String,
+    },
+    /// A component.
+    Component {
+        /// Which.
+        component: String,
+    },
+}
+
+/// A field that can be typed into.
+#[derive(Debug, Clone, PartialEq, Eq, Hash, serde::Serialize, serde::Deserialize)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
+pub enum FieldId {
+    /// Search in the list of jobs.
+    Search,
+    /// What the vehicle is called.
+    Label,
+    /// Number plate.
+    Plate,
+    /// Vehicle identification number.
+    Vin,
+    /// Odometer, in the person's unit.
+    Odometer,
+    /// The customer's name.
+    Customer,
+    /// The complaint in the person's words.
+    ComplaintNote,
+    /// Altitude, m.
+    Altitude,
+    /// Ambient pressure, kPa.
+    Ambient,
+    /// Air temperature, °C.
+    AirTemperature,
+    /// Minutes since the engine stopped.
+    EngineStopped,
+    /// A chamber's or reservoir's volume, cm³.
+    ChamberVolume {
+        /// Which component.
+        component: String,
+    },
+    /// A hose's length, m.
+    HoseLength {
+        /// Which component.
+        component: String,
+    },
+    /// Bore of the hoses, mm.
+    HoseBore,
+    /// Lower end of the coil's band, Ω.
+    CoilLow,
+    /// Upper end of the coil's band, Ω.
+    CoilHigh,
+    /// The fuse's rating, A.
+    FuseRating,
+    /// The gauge's end of scale, in its unit.
+    GaugeSpan,
+    /// The gauge's division, in its unit.
+    GaugeDivision,
+    /// How finely the gauge is read, in its unit.
+    GaugeReadTo,
+    /// Volume of hand pump, gauge and adapter, cm³.
+    PumpVolume,
+    /// Volume of one stroke, cm³.
+    PumpStroke,
+    /// The meter's percent of reading.
+    MeterPercent,
+    /// The meter's counts.
+    MeterCounts,
+    /// The meter's decimals on the range in use.
+    MeterDigits,
+    /// The drop that is allowed, in the gauge's unit.
+    LimitDrop,
+    /// The time over which it is allowed, s.
+    LimitSeconds,
+    /// The certainty at which a finding counts, percent.
+    Confidence,
+    /// The gauge reading of a hold.
+    GaugeReading,
+    /// Pump strokes.
+    Strokes,
+    /// A value of the test shown, by its key in the catalogue.
+    Answer {
+        /// The key.
+        key: String,
+    },
+    /// A photo's caption.
+    Caption,
+    /// A note to the test or the repair.
+    Note,
+    /// What was put in.
+    RepairPart,
+    /// The technician or workshop, for the report.
+    Business,
+}
+
+/// An option that can be tapped.
+#[derive(Debug, Clone, PartialEq, Eq, Hash, serde::Serialize, serde::Deserialize)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
+pub enum Pick {
+    /// A complaint, by its id.
+    Complaint {
+        /// Such as `shake_idle`.
+        id: String,
+    },
+    /// A circuit template, by its id.
+    Template {
+        /// Such as `two-mounts-one-valve`.
+        id: String,
+    },
+    /// An electric layout, by its id.
+    Layout {
+        /// Its id in the circuits' data.
+        id: String,
+    },
+    /// A property of the circuit.
+    Property {
+        /// Such as `vacuum_means`.
+        property: String,
+        /// Such as `soft`.
+        value: String,
+    },
+    /// Add a mount to the circuit.
+    AddMount,
+    /// Take a component out of the circuit.
+    RemoveComponent {
+        /// Which.
+        component: String,
+    },
+    /// Owner or mechanic.
+    Profile {
+        /// `owner` or `mechanic`.
+        id: String,
+    },
+    /// A tool that is at hand, by its id.
+    Tool {
+        /// Such as `hand-pump`.
+        id: String,
+    },
+    /// A second person is there.
+    SecondPerson,
+    /// The engine can run.
+    EngineRuns,
+    /// The vacuum unit of the gauge.
+    GaugeUnit {
+        /// Its symbol.
+        symbol: String,
+    },
+    /// The gauge's accuracy grade.
+    GaugeGrade {
+        /// Such as `B`.
+        grade: String,
+    },
+    /// The unit vacuum is shown in.
+    ShownUnit {
+        /// Its symbol.
+        symbol: String,
+    },
+    /// A word or number out of the test's options (a 0–3 scale, `open`).
+    Answer {
+        /// The value's key in the catalogue.
+        key: String,
+        /// The option.
+        value: String,
+    },
+    /// The state the car was in while measuring.
+    CarState {
+        /// `connected`, `engine`, `hot`.
+        property: String,
+        /// `yes`, `no`, `off`, `idle`, `in_gear`.
+        value: String,
+    },
+    /// What a mark on a photo looks like.
+    MarkTool {
+        /// Its id.
+        id: String,
+    },
+    /// The report's paper.
+    Paper {
+        /// `a4` or `letter`.
+        id: String,
+    },
+    /// Speech on or off.
+    Speech,
+    /// Buzzing on or off.
+    Buzzing,
+}

@@ -1,0 +1,76 @@
+//! What only a phone can do. The core asks; the shell obeys and answers with an [`Action`](super::Action).
+
+/// A thing the shell has to do now.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
+pub enum Request {
+    /// Send [`Action::Tick`](super::Action::Tick) every `every_ms` from now on.
+    StartTicks {
+        /// Milliseconds between ticks.
+        every_ms: u32,
+    },
+    /// Send no more ticks.
+    StopTicks,
+    /// Keep the screen lit until [`Request::LetScreenSleep`].
+    KeepScreenOn,
+    /// The screen may go dark again.
+    LetScreenSleep,
+    /// Shake the phone in a way that can be told apart.
+    Buzz {
+        /// Which way.
+        pattern: Buzz,
+    },
+    /// Say this aloud, cutting off what is being said.
+    Speak {
+        /// The words.
+        text: String,
+        /// BCP 47 language tag of the words.
+        language: String,
+    },
+    /// Open the camera; answer with `PhotoTaken` or `PhotoNotTaken`.
+    TakePhoto,
+    /// Open the gallery; answer with `PhotoTaken` or `PhotoNotTaken`.
+    PickPhoto,
+    /// Read the pressure sensor once; answer with `BarometerRead`.
+    ReadBarometer,
+    /// Hand a file to another program.
+    Share {
+        /// Path inside the data folder.
+        path: String,
+        /// Media type.
+        mime: String,
+        /// What the file is called to a person.
+        title: String,
+    },
+    /// Fetch this work by its id, run it on another thread, then send `WorkDone`.
+    Work {
+        /// Which work.
+        id: u64,
+    },
+}
+
+/// Ways to shake that a hand can tell apart.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
+pub enum Buzz {
+    /// One short tick: five more seconds have passed.
+    Tick,
+    /// Two short: something was taken in.
+    Done,
+    /// One long: read the gauge now.
+    ReadNow,
+    /// Three long: stop, look at the screen.
+    Alarm,
+}
+
+/// What an action led to.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
+pub struct Update {
+    /// To be done by the shell, in order.
+    pub requests: Vec<Request>,
+    /// The new screen, if it changed.
+    pub screen: Option<super::Screen>,
+    /// The moving part, if it changed.
+    pub live: Option<super::Live>,
+}
