@@ -1,2 +1,46 @@
-//! Skeleton.
-fn main() {}
+//! Every command a person or CI runs. `cargo xtask help` lists them.
+
+mod android;
+mod command;
+mod cross;
+mod layout;
+mod run;
+mod test;
+mod walls;
+
+use anyhow::Result;
+use clap::{Parser, Subcommand};
+
+#[derive(Parser)]
+#[command(name = "cargo xtask", about = "Build, run and test Holdfast")]
+struct Cli {
+    #[command(subcommand)]
+    task: Task,
+}
+
+#[derive(Subcommand)]
+enum Task {
+    /// Build everything and open the app in a window; without a display, play the demo job into out/.
+    Run,
+    /// Run every test, or one step of them by name.
+    Test {
+        /// Steps to run; all of them if none is named.
+        steps: Vec<String>,
+    },
+    /// The Android shell: build, test, apk.
+    Android {
+        #[command(subcommand)]
+        task: android::Task,
+    },
+    /// Draw every screen worth seeing into out/screens.
+    Screenshots,
+}
+
+fn main() -> Result<()> {
+    match Cli::parse().task {
+        Task::Run => run::run(),
+        Task::Test { steps } => test::run(&steps),
+        Task::Android { task } => android::run(task),
+        Task::Screenshots => android::screenshots(),
+    }
+}

@@ -1,0 +1,80 @@
+//! `cargo xtask test`: every test there is, step by step.
+
+use std::time::Instant;
+
+use anyhow::{Result, bail};
+
+use crate::{android, command, cross, layout, walls};
+
+/// A step: its name, what it proves, and how.
+struct Step {
+    name: &'static str,
+    proves: &'static str,
+    run: fn() -> Result<()>,
+}
+
+const STEPS: &[Step] = &[
+    Step {
+        name: "walls",
+        proves: "the crates and shells keep to their places",
+        run: walls::check,
+    },
+    Step {
+        name: "rust",
+        proves: "the core, the references, the scenarios",
+        run: rust,
+    },
+    Step {
+        name: "android",
+        proves: "the Compose screens with the real library",
+        run: android_tests,
+    },
+    Step {
+        name: "cross",
+        proves: "the core type-checks for Android and iOS",
+        run: cross::check,
+    },
+];
+
+/// Runs the named steps, or all.
+pub fn run(names: &[String]) -> Result<()> {
+    if let Some(unknown) = names.iter().find(|n| !STEPS.iter().any(|s| s.name == n.as_str())) {
+        let known: Vec<_> = STEPS.iter().map(|s| s.name).collect();
+        bail!("no test step `{unknown}`; there are {}", known.join(", "));
+    }
+    let mut failed = Vec::new();
+    let mut passed = 0;
+    for step in STEPS
+        .iter()
+        .filter(|s| names.is_empty() || names.iter().any(|n| n == s.name))
+    {
+        println!("\n== {}: {}", step.name, step.proves);
+        let start = Instant::now();
+        let result = (step.run)();
+        let seconds = start.elapsed().as_secs();
+        match result {
+            Ok(()) => {
+                passed += 1;
+                println!("== {} passed in {seconds} s", step.name);
+            }
+            Err(error) => {
+                println!("== {} FAILED after {seconds} s: {error:#}", step.name);
+                failed.push(step.name);
+            }
+        }
+    }
+    println!("\nsteps: {passed} passed, {} failed", failed.len());
+    if !failed.is_empty() {
+        bail!("failed: {}", failed.join(", "));
+    }
+    Ok(())
+}
+
+fn rust() -> Result<()> {
+    let root = layout::root()?;
+    command::run(command::cargo(&root).args(["test", "--release", "--workspace", "--locked", "--quiet"]))
+}
+
+fn android_tests() -> Result<()> {
+    android::run(android::Task::Test)
+}
