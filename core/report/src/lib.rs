@@ -1,4 +1,22 @@
-//! Scenes (one display list), diagrams and charts, PNG and PDF.
-mod scene;
+#![doc = include_str!("../README.md")]
 
+mod diagram;
+mod document;
+mod render;
+mod scene;
+mod text;
+pub mod theme;
+
+pub use diagram::band::{Band, band};
+pub use diagram::circuit::{CircuitMap, MapLink, MapPart, PartKind, Side, Suspicion, TestPoint, circuit_map};
+pub use diagram::connector::{ConnectorFace, GroundPlace, Pin, connector_face};
+pub use diagram::gauge::{Dial, gauge};
+pub use diagram::hold_chart::{FitPoint, HoldChart, HoldSeries, LimitLine, hold_chart};
+pub use diagram::photo::{PhotoMark, PhotoScene, Spot, photo};
+pub use diagram::state::{Lead, State};
+pub use document::{
+    Align, Block, Business, Column, Fact, Figure, Finding, Paper, Report, ReportWords, Section, SignLine,
+    Signal, Table, Written,
+};
+pub use render::{RenderError, render_png};
 pub use scene::{Anchor, Dash, Ends, Item, Point, Role, Scene, Stroke, Weight};

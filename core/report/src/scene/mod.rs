@@ -4,6 +4,10 @@
 //! scale the whole scene to the width they have); angles are degrees, clockwise, zero to the right.
 //! Colours are *roles* ([`Role`]): each renderer has one table from role to colour, for day and for night.
 
+mod needle;
+
+pub(crate) use needle::needle_shapes;
+
 /// A picture: a display list with its size and the words that stand for it.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Scene {

@@ -1,0 +1,12 @@
+//! The drawings of the job, each from a plain input to a [`crate::Scene`].
+//!
+//! Every word arrives decided and in the person's language; nothing here joins sentences or formats quantities.
+
+pub(crate) mod band;
+pub(crate) mod circuit;
+pub(crate) mod connector;
+pub(crate) mod gauge;
+pub(crate) mod hold_chart;
+pub(crate) mod photo;
+pub(crate) mod sketch;
+pub(crate) mod state;

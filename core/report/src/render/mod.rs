@@ -1,0 +1,5 @@
+//! Scenes to pixels.
+
+mod png;
+
+pub use png::{RenderError, render_png};

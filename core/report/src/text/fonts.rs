@@ -1,0 +1,83 @@
+//! The one family, embedded: Noto Sans, regular and bold (SIL Open Font License, see `fonts/OFL.txt`).
+
+use skrifa::instance::{LocationRef, Size};
+use skrifa::{FontRef, GlyphId, MetadataProvider};
+
+use crate::scene::Weight;
+
+static REGULAR: &[u8] = include_bytes!("../../fonts/NotoSans-Regular.ttf");
+static BOLD: &[u8] = include_bytes!("../../fonts/NotoSans-Bold.ttf");
+
+/// Name of the family inside the font files.
+pub(crate) const FAMILY: &str = "Noto Sans";
+
+/// What stands in for a character that the family lacks.
+pub(crate) const REPLACEMENT: char = '\u{fffd}';
+
+/// One face of the family.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub(crate) enum Face {
+    Regular,
+    Bold,
+}
+
+impl Face {
+    pub(crate) const ALL: [Self; 2] = [Self::Regular, Self::Bold];
+
+    pub(crate) fn of(weight: Weight) -> Self {
+        match weight {
+            Weight::Regular => Self::Regular,
+            Weight::Bold => Self::Bold,
+        }
+    }
+
+    /// The font file.
+    pub(crate) fn bytes(self) -> &'static [u8] {
+        match self {
+            Self::Regular => REGULAR,
+            Self::Bold => BOLD,
+        }
+    }
+
+    /// The parsed font; `None` only if the embedded file were damaged, which a test rules out.
+    pub(crate) fn font(self) -> Option<FontRef<'static>> {
+        FontRef::new(self.bytes()).ok()
+    }
+}
+
+/// The sum of a text's glyph advances at a size: quick and without shaping, exact to kerning and ligatures.
+pub(crate) fn rough_width(text: &str, weight: Weight, size: f32) -> f32 {
+    let Some(font) = Face::of(weight).font() else {
+        return 0.0;
+    };
+    let map = font.charmap();
+    let metrics = font.glyph_metrics(Size::new(size), LocationRef::default());
+    text.chars()
+        .map(|c| {
+            metrics
+                .advance_width(map.map(c).unwrap_or(GlyphId::NOTDEF))
+                .unwrap_or(0.0)
+        })
+        .sum()
+}
+
+/// The text with nothing in it that can't be drawn: control and direction-override characters become spaces or go,
+/// characters the family lacks become a visible replacement.
+pub(crate) fn drawable(text: &str, weight: Weight) -> String {
+    let map = Face::of(weight).font().map(|f| f.charmap().clone());
+    let known = |c: char| map.as_ref().is_some_and(|m| m.map(c).is_some());
+    text.chars()
+        .filter_map(|c| match c {
+            // Joiners, direction marks and overrides, variation selectors: they only steer what is drawn.
+            '\u{200b}'..='\u{200f}'
+            | '\u{202a}'..='\u{202e}'
+            | '\u{2060}'..='\u{2069}'
+            | '\u{fe00}'..='\u{fe0f}'
+            | '\u{feff}'
+            | '\u{ad}' => None,
+            c if c.is_control() => Some(' '),
+            c if known(c) => Some(c),
+            _ => Some(REPLACEMENT),
+        })
+        .collect()
+}

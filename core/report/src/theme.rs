@@ -1,0 +1,53 @@
+//! One table from colour role to colour, for day and for night.
+
+use crate::scene::Role;
+
+/// Light ground or dark ground.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
+pub enum Theme {
+    /// For daylight, print and PDF.
+    #[default]
+    Day,
+    /// For a dark garage.
+    Night,
+}
+
+/// The colour of a role as sRGB red, green, blue.
+#[must_use]
+pub fn colour(role: Role, theme: Theme) -> [u8; 3] {
+    let (day, night) = pair(role);
+    let rgb = match theme {
+        Theme::Day => day,
+        Theme::Night => night,
+    };
+    let [_, red, green, blue] = u32::to_be_bytes(rgb);
+    [red, green, blue]
+}
+
+/// Day and night colour as 0xRRGGBB.
+fn pair(role: Role) -> (u32, u32) {
+    match role {
+        Role::Paper => (0x00FB_FAF6, 0x0010_1316),
+        Role::Raised => (0x00FF_FFFF, 0x001B_1F23),
+        Role::Ink => (0x0015_191C, 0x00F3_F1EA),
+        Role::QuietInk => (0x004B_5156, 0x00B4_B8B8),
+        Role::Line => (0x008B_9093, 0x0061_686D),
+        Role::Needle => (0x0096_3000, 0x00FF_8A4C),
+        Role::OnNeedle => (0x00FF_FFFF, 0x0010_1316),
+        Role::Band => (0x00D5_E3DC, 0x0024_4238),
+        Role::Holds => (0x0000_5A43, 0x002F_C79B),
+        Role::SlowLeak => (0x0074_4C00, 0x00E6_9F00),
+        Role::Leaks => (0x0093_3A00, 0x00FF_8B4D),
+        Role::Undecided => (0x0000_527F, 0x006D_BFEE),
+        Role::WontBuild => (0x007D_2F5C, 0x00E3_9BC3),
+        Role::NotDone | Role::CantDo => (0x004B_5156, 0x00B4_B8B8),
+        Role::Vacuum => (0x002E_5F73, 0x007F_B9CE),
+        Role::Electric => (0x006A_4A86, 0x00C3_A5DE),
+        Role::LeadRed => (0x00A6_1414, 0x00FF_8F85),
+        Role::LeadBlack => (0x0015_191C, 0x00F3_F1EA),
+        Role::Danger => (0x009E_1B1B, 0x00FF_8F85),
+        Role::Warning => (0x008A_3C00, 0x00FF_9A52),
+        Role::Caution => (0x006B_5200, 0x00F2_C94C),
+        Role::Notice => (0x0000_4F86, 0x0077_BDF2),
+    }
+}
