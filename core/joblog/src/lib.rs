@@ -1,1 +1,25 @@
-//! Skeleton.
+#![doc = include_str!("../README.md")]
+#![forbid(unsafe_code)]
+#![deny(missing_docs)]
+
+mod entry;
+mod error;
+mod fold;
+mod payload;
+mod photo;
+mod plate;
+mod store;
+pub mod vin;
+
+pub use entry::{DeviceId, Entry, EntryKey, IdError, JobId, Stamp};
+pub use error::{OpenError, UseError};
+pub use fold::{Dated, JobState, PhotoState, RecordLine, Standing, TestEvent, fold};
+pub use payload::{
+    Acknowledged, Binned, CarState, CauseRecord, CircuitStated, Closed, Complaint, Content, Correction,
+    Engine, GaugeRecord, HoldPoint, Instruments, Interrupted, Limit, MarkRecord, MarkShapeRecord,
+    MeterRecord, Note, Opened, Payload, Photo, PhotoFormat, PhotoMarked, Place, Profile, Reading, Repair,
+    ReportMade, SecondPerson, Skipped, Subject, Tools, TraceChunk, Typed, Undo, Vehicle,
+};
+pub use photo::{ImportError, ImportStage, Imported, Photos, Rendition};
+pub use plate::normal as plate_for_search;
+pub use store::{ClosedRow, Condition, JobRow, Merged, Query, Shelf, Store, Write};

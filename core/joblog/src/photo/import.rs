@@ -1,0 +1,159 @@
+//! Taking a picture in: look, strip, name, keep, make the renditions.
+
+use std::fs::File;
+use std::io::Read;
+use std::path::Path;
+
+use super::error::ImportError;
+use super::jpeg::{self, Stripped};
+use super::{Photos, Rendition, digest, name, png, rendition, webp};
+use crate::payload::{Photo, PhotoFormat, Subject};
+
+/// The largest file that is read, bytes.
+const MOST_FILE_BYTES: u64 = 64 << 20;
+/// Long side of the rendition for screens, pixels.
+const SCREEN_SIDE: u32 = 1_080;
+/// Long side of the rendition for print, pixels.
+const PRINT_SIDE: u32 = 1_600;
+
+/// How far an import is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum ImportStage {
+    /// The file is to be read.
+    Reading,
+    /// The pixels are to be decoded.
+    Decoding,
+    /// The renditions are to be made.
+    Rendering,
+    /// The files are to be written.
+    Keeping,
+}
+
+/// A picture that was taken in. It becomes part of a job by a [`Photo`] entry; without one the next opening of
+/// the log sweeps it away.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Imported {
+    /// SHA-256 of the kept file.
+    pub sha256: String,
+    /// Its format.
+    pub format: PhotoFormat,
+    /// Width as shown upright, pixels.
+    pub width: u32,
+    /// Height as shown upright, pixels.
+    pub height: u32,
+    /// EXIF orientation of the kept file.
+    pub orientation: u8,
+}
+
+impl Imported {
+    /// The body of its entry.
+    pub fn photo(&self, about: Subject, caption: &str) -> Photo {
+        Photo {
+            sha256: self.sha256.clone(),
+            format: self.format,
+            width: self.width,
+            height: self.height,
+            orientation: self.orientation,
+            about,
+            caption: caption.to_owned(),
+        }
+    }
+}
+
+impl Photos {
+    /// Takes a picture file in: its pixels bit for bit, its metadata not, and two upright renditions. `go_on` is
+    /// asked before each stage. The file itself is left where it is.
+    ///
+    /// Size and memory are bounded before anything is decoded: at most 64 MiB of file, 64 million pixels.
+    ///
+    /// # Errors
+    /// See [`ImportError`]; nothing is kept then but files that the next opening sweeps away.
+    pub fn import(
+        &self,
+        source: &Path,
+        go_on: &dyn Fn(ImportStage) -> bool,
+    ) -> Result<Imported, ImportError> {
+        let ask = |stage| {
+            if go_on(stage) {
+                Ok(())
+            } else {
+                Err(ImportError::Stopped)
+            }
+        };
+        ask(ImportStage::Reading)?;
+        let taken = read(source)?;
+        let (format, stripped) = strip(&taken)?;
+        let Stripped { bytes, orientation } = stripped;
+        let bounded = rendition::bounded(&bytes, format)?;
+        let (width, height) = if orientation >= 5 {
+            (bounded.height, bounded.width)
+        } else {
+            (bounded.width, bounded.height)
+        };
+        let sha256 = digest::of(&bytes);
+
+        // Decoded before it is kept: a picture that can't be shown is not taken.
+        ask(ImportStage::Decoding)?;
+        let decoded = bounded.decode()?;
+        let print = rendition::upright(rendition::fit(&decoded, PRINT_SIDE), orientation);
+        drop(decoded);
+
+        ask(ImportStage::Rendering)?;
+        let screen = rendition::fit(&print, SCREEN_SIDE);
+        let (print, screen) = (rendition::write_jpeg(&print)?, rendition::write_jpeg(&screen)?);
+
+        ask(ImportStage::Keeping)?;
+        let files = [
+            (Rendition::Print, &print),
+            (Rendition::Screen, &screen),
+            (Rendition::Kept, &bytes),
+        ];
+        for (which, bytes) in files {
+            if let Some(name) = name(&sha256, format.extension(), which) {
+                self.put(&name, bytes)?;
+            }
+        }
+        Ok(Imported {
+            sha256,
+            format,
+            width,
+            height,
+            orientation,
+        })
+    }
+}
+
+/// Reads a file that is not too large, whatever its length is said to be.
+fn read(source: &Path) -> Result<Vec<u8>, ImportError> {
+    let file = File::open(source)?;
+    let said = file.metadata()?.len();
+    if said > MOST_FILE_BYTES {
+        return Err(ImportError::TooLarge {
+            bytes: said,
+            most: MOST_FILE_BYTES,
+        });
+    }
+    let mut bytes = Vec::with_capacity(usize::try_from(said).unwrap_or(0));
+    file.take(MOST_FILE_BYTES + 1).read_to_end(&mut bytes)?;
+    let length = u64::try_from(bytes.len()).unwrap_or(u64::MAX);
+    if length > MOST_FILE_BYTES {
+        return Err(ImportError::TooLarge {
+            bytes: length,
+            most: MOST_FILE_BYTES,
+        });
+    }
+    Ok(bytes)
+}
+
+/// Finds the format by the first bytes, never by the name, and takes the metadata out.
+fn strip(bytes: &[u8]) -> Result<(PhotoFormat, Stripped), ImportError> {
+    if bytes.starts_with(&[0xFF, 0xD8, 0xFF]) {
+        Ok((PhotoFormat::Jpeg, jpeg::strip(bytes)?))
+    } else if bytes.starts_with(png::MAGIC) {
+        Ok((PhotoFormat::Png, png::strip(bytes)?))
+    } else if bytes.starts_with(b"RIFF") && bytes.get(8..12) == Some(b"WEBP") {
+        Ok((PhotoFormat::Webp, webp::strip(bytes)?))
+    } else {
+        Err(ImportError::NotAPicture)
+    }
+}
