@@ -1,1 +1,28 @@
-//! Skeleton.
+#![doc = include_str!("../README.md")]
+
+mod answer_json;
+mod catalogue;
+mod circuit;
+mod ids;
+mod judge;
+mod message;
+mod question;
+mod reading;
+mod situation;
+
+pub use answer_json::{AnswerError, parse_answer};
+pub use catalogue::{
+    Advice, Catalogue, CautionRef, CautionSummary, EngineNeed, FieldSpec, Form, Needs, NotOffered, Quantity,
+    Signal, TestSpec,
+};
+pub use circuit::{
+    Access, Circuit, CircuitChoice, CircuitError, Component, ComponentKind, CustomCircuit, Drive, Edit, Feed,
+    LayoutSummary, Link, Properties, Scope, Side, SourceKind, Switched, TemplateSummary, VacuumMeans,
+    ValveRest, Window, layouts, templates,
+};
+pub use ids::{ComponentId, FaultId, FieldKey, IdError, TestId, TestKind};
+pub use judge::{FinerGauge, FitPoint, HoldResult, LeakRange, Outcome, Target, TestResult, hold_target};
+pub use message::{Arg, Message, MessageId};
+pub use question::Slip;
+pub use reading::{Answer, CarState, EngineState, HoldAnswer, HoldCourse, LookState, Reading, Value};
+pub use situation::{AmbientFrom, Complaint, Engine, Instruments, Limit, Place, Profile, Situation, Tool};
