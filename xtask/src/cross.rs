@@ -40,6 +40,8 @@ pub fn check() -> Result<()> {
                 .env("RUSTC", usr.join("bin/rustc"))
                 .env("RUSTC_BOOTSTRAP", "1")
                 .env("CARGO_TARGET_DIR", layout::work("cross")?.join("target"))
+                // No Apple SDK is needed for types, but the C build asks where it is.
+                .env("SDKROOT", layout::work("cross")?)
                 .env(format!("CC_{under}"), &cc)
                 .env(format!("AR_{under}"), &ar),
         )?;
