@@ -21,8 +21,11 @@ pub use circuit::{
     ValveRest, Window, layouts, templates,
 };
 pub use ids::{ComponentId, FaultId, FieldKey, IdError, TestId, TestKind};
-pub use judge::{FinerGauge, FitPoint, HoldResult, LeakRange, Outcome, Target, TestResult, hold_target};
+pub use judge::{
+    Band, Effect, FinerGauge, FitPoint, HoldResult, LeakRange, Outcome, Target, TestResult, effect,
+    expected_band, hold_target, judge,
+};
 pub use message::{Arg, Message, MessageId};
-pub use question::Slip;
+pub use question::{Slip, question};
 pub use reading::{Answer, CarState, EngineState, HoldAnswer, HoldCourse, LookState, Reading, Value};
 pub use situation::{AmbientFrom, Complaint, Engine, Instruments, Limit, Place, Profile, Situation, Tool};

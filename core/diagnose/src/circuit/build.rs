@@ -160,6 +160,7 @@ impl Circuit {
                 return Err(CircuitError::Reversed { name: "coil_ohm" });
             }
             self.properties.coil_ohm = (low, high);
+            self.properties.coil_known = true;
         }
         if let Some(fuse_a) = custom.fuse_a {
             check_range("fuse_a", fuse_a, 0.5, 100.0)?;
@@ -260,6 +261,7 @@ fn join(vacuum: &VacuumLayout, electric: &ElectricLayout, custom: &CustomCircuit
             push_pull: electric.push_pull,
             fuse_a: electric.fuse_a,
             coil_ohm: electric.coil_ohm,
+            coil_known: false,
         },
         components,
         links: vacuum.links.clone(),

@@ -27,6 +27,8 @@ pub struct Properties {
     pub fuse_a: f64,
     /// Lowest and highest resistance of a sound coil at 20 °C, Ω.
     pub coil_ohm: (f64, f64),
+    /// The coil's band was given for this vehicle; otherwise it is only the usual one.
+    pub coil_known: bool,
 }
 
 /// What vacuum does to a mount.

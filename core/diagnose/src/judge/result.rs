@@ -150,3 +150,38 @@ pub struct Target {
     /// Why.
     pub why: Message,
 }
+
+impl TestResult {
+    /// A result with one thing to say.
+    pub(crate) fn just(outcome: Outcome, message: Message) -> Self {
+        Self {
+            outcome,
+            hold: None,
+            says: vec![message],
+        }
+    }
+
+    pub(crate) fn good(message: Message) -> Self {
+        Self::just(Outcome::AsExpected, message)
+    }
+
+    pub(crate) fn bad(message: Message) -> Self {
+        Self::just(Outcome::NotAsExpected, message)
+    }
+
+    pub(crate) fn open(message: Message) -> Self {
+        Self::just(Outcome::Undecided, message)
+    }
+
+    /// The same with one thing more to say.
+    #[must_use]
+    pub(crate) fn and(mut self, message: Message) -> Self {
+        self.says.push(message);
+        self
+    }
+
+    /// The answer is of another kind than the test, or the value that it is about is missing.
+    pub(crate) fn does_not_fit() -> Self {
+        Self::open(Message::new("answer-does-not-fit"))
+    }
+}
