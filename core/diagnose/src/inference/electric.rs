@@ -1,0 +1,290 @@
+//! Current and volts in one valve's electric circuit, by Ohm's law.
+
+use super::condition::Setting;
+use super::expect::Expect;
+use super::layout::DriveParts;
+use super::model::{Model, World};
+use crate::EngineState;
+use crate::faults::Command;
+
+/// Input resistance against which a path counts as no connection, Ω: a hundredth of a volt in ten on 10 MΩ would need more.
+const NO_PATH: f64 = 1e6;
+/// Relative spread of a filament lamp's resistance as a load.
+const LAMP_RELATIVE: f64 = 0.4;
+
+/// Fuse of the jumper, A. Source: from memory, 3 to 5 A.
+const JUMPER_FUSE_A: f64 = 5.0;
+
+/// One valve's circuit in one state of the car.
+pub(super) struct Electric<'m> {
+    model: &'m Model<'m>,
+    setting: Setting,
+    /// Volts at the battery and their standard deviation.
+    volts: (f64, f64),
+    /// The module wants the valve on.
+    pub commanded: bool,
+    fuse_open: bool,
+    /// Battery to the valve's power pin, the module's switch not counted, Ω; infinite without a path.
+    feed: f64,
+    /// The other pin to the chassis, the module's switch not counted, Ω.
+    back: f64,
+    coil: f64,
+    coil_relative: f64,
+    connector: f64,
+    power_wire: f64,
+    control_wire: f64,
+    power_wire_to_ground: bool,
+    control_to_ground: bool,
+    control_to_battery: bool,
+    coil_to_case: bool,
+}
+
+impl<'m> Electric<'m> {
+    pub fn new(
+        model: &'m Model<'m>,
+        world: &World,
+        drive: &DriveParts,
+        setting: Setting,
+        engine: EngineState,
+        battery: Option<f64>,
+    ) -> Self {
+        let figures = &model.data.physics;
+        let properties = &model.layout.circuit.properties;
+        let running = engine != EngineState::Off;
+        let share = world.of(drive.battery).volts_share;
+        let volts = match battery {
+            Some(v) => (v, figures.volts_sd.value),
+            None if running => (figures.charging_v.value, figures.charging_v.sd),
+            None => (figures.battery_rest_v.value * share, figures.battery_rest_v.sd),
+        };
+        let module = world.of(drive.module);
+        let commanded = match module.command {
+            Some(Command::Never) => false,
+            Some(Command::Always) => true,
+            None => engine == EngineState::InGear || (engine == EngineState::Idle && setting.window_at_idle),
+        };
+        let wire = figures.wire_ohm.value;
+        let power_wire = world.of(drive.power_wire).series + wire;
+        let control_wire = world.of(drive.control_wire).series + wire;
+        let connector = world.of(drive.connector).series;
+        let coil_condition = world.of(drive.coil);
+        let (low, high) = properties.coil_ohm;
+        let nominal = 0.5 * (low + high);
+        let coil = nominal * coil_condition.ohm_share + coil_condition.series;
+
+        let control_to_ground = world.of(drive.control_wire).to_ground.is_finite();
+        let short = shortest(&[
+            world.of(drive.power_wire).to_ground,
+            coil_condition.to_ground,
+            if setting.ground_switched { f64::INFINITY } else { world.of(drive.control_wire).to_ground },
+            coil + 2.0 * wire,
+        ]);
+        let blown = volts.0 / short > figures.fuse_blow_times.value * properties.fuse_a;
+        let fuse_open = blown || world.of(drive.fuse).series > NO_PATH;
+
+        let upstream = world.of(drive.fuse).series + world.of(drive.splice).series + power_wire + connector;
+        let (feed, back) = if setting.ground_switched {
+            let fed = setting.ignition_fed || running;
+            let relay = if setting.ignition_fed { 0.0 } else { world.of(drive.relay).series };
+            let feed = if fuse_open || !fed { f64::INFINITY } else { upstream + relay };
+            (feed, control_wire)
+        } else {
+            let feed = if fuse_open { f64::INFINITY } else { upstream + control_wire };
+            (feed, wire + world.of(drive.ground_point).series)
+        };
+        Self {
+            model,
+            setting,
+            volts,
+            commanded,
+            fuse_open,
+            feed,
+            back,
+            coil,
+            coil_relative: (high - low) / 12f64.sqrt() / nominal,
+            connector,
+            power_wire,
+            control_wire,
+            power_wire_to_ground: world.of(drive.power_wire).to_ground.is_finite(),
+            control_to_ground,
+            control_to_battery: world.of(drive.control_wire).to_battery.is_finite(),
+            coil_to_case: coil_condition.to_ground.is_finite(),
+        }
+    }
+
+    /// A fault other than the fuse's own has opened the fuse.
+    pub fn fuse_is_open(&self) -> bool {
+        self.fuse_open
+    }
+
+    /// The switch between coil and chassis (or battery) is closed, by the module or by a chafed wire.
+    fn closed(&self) -> bool {
+        if self.setting.ground_switched {
+            (self.commanded || self.control_to_ground) && !self.control_to_battery
+        } else {
+            self.commanded || self.control_to_battery
+        }
+    }
+
+    /// Resistance of the other pin to the chassis, by whichever way is shorter.
+    fn return_path(&self) -> f64 {
+        if self.setting.ground_switched && self.control_to_ground { 0.0 } else { self.back }
+    }
+
+    /// Volts across the plugged-in coil.
+    fn across_coil(&self) -> f64 {
+        let around = self.feed + self.return_path();
+        if !self.closed() || around > NO_PATH {
+            return 0.0;
+        }
+        let driving = self.volts.0 - self.model.data.physics.switch_on_v.value;
+        if self.coil > NO_PATH { driving } else { driving * self.coil / (self.coil + around) }
+    }
+
+    /// Whether the valve is pulled.
+    pub fn energised(&self) -> bool {
+        self.coil < NO_PATH && self.across_coil() >= self.model.data.physics.pull_in_v.value
+    }
+
+    /// Whether the module could see that something is wrong: commanded and no proper current, or a path that shouldn't be.
+    pub fn module_sees_fault(&self) -> bool {
+        let current_wrong = self.commanded && (self.coil > NO_PATH || !self.energised());
+        current_wrong || self.control_to_ground || self.control_to_battery
+    }
+
+    fn volts(&self, mean: f64, more_sd: f64, broad: f64) -> Expect {
+        let unknown = if mean > 0.5 { self.volts.1 } else { 0.0 };
+        let figures = &self.model.data.physics;
+        let meter = self.model.situation.instruments.meter.u(mean);
+        let sd = (unknown.powi(2) + figures.volts_sd.value.powi(2) + meter.powi(2) + more_sd.powi(2)).sqrt();
+        Expect::Volts { mean, sd, broad }
+    }
+
+    fn battery(&self) -> Expect {
+        self.volts(self.volts.0, 0.0, 0.0)
+    }
+
+    fn floating(&self) -> Expect {
+        self.volts(0.0, 0.0, self.model.data.rates.floating_pin.value)
+    }
+
+    fn ohms(&self, ohm: f64) -> Expect {
+        let figures = &self.model.data.physics;
+        Expect::Ohms {
+            ohm: if ohm > NO_PATH { f64::INFINITY } else { ohm },
+            relative: figures.ohms_relative.value,
+            leads: figures.leads_ohm.value,
+        }
+    }
+
+    /// Volts of the power pin and of the other pin to the chassis, connector off.
+    pub fn pins(&self) -> (Expect, Expect) {
+        let live = self.feed < NO_PATH && (self.setting.ground_switched || self.commanded);
+        let power = if live { self.battery() } else { self.floating() };
+        let other = if !self.setting.ground_switched {
+            if self.back < NO_PATH { self.volts(0.0, 0.0, 0.0) } else { self.floating() }
+        } else if self.control_to_battery {
+            self.battery()
+        } else if self.closed() {
+            self.volts(0.0, 0.0, 0.0)
+        } else {
+            self.floating()
+        };
+        (power, other)
+    }
+
+    /// Volts of the power pin with a lamp to the chassis, connector off.
+    pub fn loaded(&self) -> Expect {
+        let live = self.feed < NO_PATH && (self.setting.ground_switched || self.commanded);
+        if !live {
+            return self.volts(0.0, 0.0, 0.0);
+        }
+        let lamp = self.model.data.physics.lamp_ohm.value;
+        let left = self.volts.0 * lamp / (lamp + self.feed);
+        self.volts(left, LAMP_RELATIVE * left * self.feed / (lamp + self.feed), 0.0)
+    }
+
+    /// Volts before and behind the fuse.
+    pub fn at_fuse(&self) -> (Expect, Expect) {
+        (self.battery(), if self.fuse_open { self.volts(0.0, 0.0, 0.0) } else { self.battery() })
+    }
+
+    /// Ohms of the fuse.
+    pub fn fuse_ohms(&self) -> Expect {
+        self.ohms(if self.fuse_open { f64::INFINITY } else { 0.0 })
+    }
+
+    /// Ohms from fuse to connector; with the terminal, or without.
+    pub fn power_wire_ohms(&self, with_terminal: bool) -> Expect {
+        self.ohms(self.power_wire + if with_terminal { self.connector } else { 0.0 })
+    }
+
+    /// Whether the power wire has no path to the chassis.
+    pub fn power_wire_clear(&self) -> Expect {
+        Expect::Yes(if self.power_wire_to_ground { 0.0 } else { 1.0 })
+    }
+
+    /// Volts across both pins with the connector off, and plugged in.
+    pub fn across_pins(&self) -> (Expect, Expect) {
+        let switch = self.model.data.physics.switch_on_v;
+        let open = if self.closed() && self.feed < NO_PATH && self.return_path() < NO_PATH {
+            let broad = if self.control_to_ground { 0.0 } else { self.model.data.rates.open_load_off.value };
+            self.volts(self.volts.0 - switch.value, switch.sd, broad)
+        } else {
+            self.floating()
+        };
+        let around = self.feed + self.return_path();
+        let coil = self.across_coil();
+        // The coil's own resistance is known as a band only; with little in series that doesn't matter.
+        let band = if around > NO_PATH || self.coil > NO_PATH {
+            0.0
+        } else {
+            coil * around / (self.coil + around) * self.coil_relative
+        };
+        (open, self.volts(coil, band + if coil > 0.0 { switch.sd } else { 0.0 }, 0.0))
+    }
+
+    /// Volts of the plugged-in control pin to the chassis, as it is now.
+    pub fn control_pin(&self) -> Expect {
+        let switch = self.model.data.physics.switch_on_v;
+        if !self.setting.ground_switched {
+            return if self.closed() && self.feed < NO_PATH { self.battery() } else { self.volts(0.0, 0.0, 0.0) };
+        }
+        if self.control_to_battery {
+            self.battery()
+        } else if self.closed() && self.return_path() < NO_PATH {
+            let around = self.feed + self.coil + self.return_path();
+            let lost = if around > NO_PATH { 0.0 } else { self.volts.0 * self.return_path() / around };
+            self.volts(switch.value + lost, switch.sd, 0.0)
+        } else if self.feed + self.coil < NO_PATH {
+            self.battery()
+        } else {
+            self.floating()
+        }
+    }
+
+    /// Ohms from connector to module, and whether that wire is clear of chassis and battery.
+    pub fn control_wire(&self) -> (Expect, Expect, Expect) {
+        let clear = |path: bool| Expect::Yes(if path { 0.0 } else { 1.0 });
+        (self.ohms(self.control_wire), clear(self.control_to_ground), clear(self.control_to_battery))
+    }
+
+    /// Ohms across the valve, and whether it is clear of its case.
+    pub fn coil(&self, hot: bool) -> (Expect, Expect) {
+        let times = if hot { self.model.data.physics.coil_hot_times.value } else { 1.0 };
+        let ohms = match self.ohms(self.coil * times) {
+            Expect::Ohms { ohm, relative, leads } => Expect::Ohms { ohm, relative: relative.hypot(self.coil_relative), leads },
+            other => other,
+        };
+        (ohms, Expect::Yes(if self.coil_to_case { 0.0 } else { 1.0 }))
+    }
+
+    /// Whether the valve moves when it alone is fed by a jumper.
+    pub fn moves_on_jumper(&self) -> bool {
+        self.coil < NO_PATH && self.volts.0 / self.coil < JUMPER_FUSE_A
+    }
+}
+
+fn shortest(ohms: &[f64]) -> f64 {
+    ohms.iter().copied().fold(f64::INFINITY, f64::min).max(1e-3)
+}

@@ -1,0 +1,98 @@
+//! What a value should be under a supposed cause, and how likely what was read is then.
+
+use crate::faults::Rates;
+
+/// Volts that a meter can show in this job.
+const VOLTS_RANGE: f64 = 16.0;
+/// Width of the range of ohms on the scale of ln(1 + Ω): 0 to 10 MΩ.
+const OHMS_RANGE: f64 = 16.0;
+/// Share of slipped resistance readings that show "over range".
+const SLIPPED_OPEN: f64 = 0.3;
+/// Width of the range of seconds on the scale of ln s: 0.1 s to 2 min.
+const SECONDS_RANGE: f64 = 7.0;
+
+/// What a value should be.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(crate) enum Expect {
+    /// Volts around a mean; a share `broad` of cars shows anything.
+    Volts { mean: f64, sd: f64, broad: f64 },
+    /// Ohms; infinite for "over range".
+    Ohms { ohm: f64, relative: f64, leads: f64 },
+    /// A vacuum in kPa within 0 to `range`.
+    Vacuum { mean: f64, sd: f64, range: f64 },
+    /// Seconds, log-normal.
+    Seconds { median: f64, log10_sd: f64 },
+    /// Some other figure, within `range`.
+    Figure { mean: f64, sd: f64, range: f64 },
+    /// Yes with this probability, before mistakes.
+    Yes(f64),
+}
+
+/// A value that was read.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(crate) enum Value {
+    /// A number, in the unit of its [`Expect`].
+    Number(f64),
+    /// Over range.
+    Open,
+    /// Yes or no.
+    Yes(bool),
+}
+
+/// Density of a normal distribution.
+pub(super) fn normal(x: f64, mean: f64, sd: f64) -> f64 {
+    let z = (x - mean) / sd;
+    (-0.5 * z * z).exp() / (sd * (2.0 * std::f64::consts::PI).sqrt())
+}
+
+impl Expect {
+    /// Probability (density) of what was read. Never 0: every reading can be a slip.
+    pub fn likelihood(&self, seen: Value, rates: &Rates) -> f64 {
+        let slip = rates.reading_slip.value;
+        match (self, seen) {
+            (Self::Volts { mean, sd, broad }, Value::Number(x)) => {
+                let anything = slip + (1.0 - slip) * broad;
+                (1.0 - anything) * normal(x, *mean, *sd) + anything / VOLTS_RANGE
+            }
+            (Self::Ohms { ohm, .. }, Value::Open) => {
+                if ohm.is_infinite() { 1.0 - slip } else { slip * SLIPPED_OPEN }
+            }
+            (Self::Ohms { ohm, relative, leads }, Value::Number(x)) => {
+                let wrong = slip * (1.0 - SLIPPED_OPEN) / OHMS_RANGE;
+                if ohm.is_infinite() {
+                    return wrong;
+                }
+                let scale = 1.0 + x.max(0.0);
+                let sd = (relative * relative + (leads / scale).powi(2)).sqrt();
+                (1.0 - slip) * normal(scale.ln(), (1.0 + ohm).ln(), sd) + wrong
+            }
+            (Self::Vacuum { mean, sd, range } | Self::Figure { mean, sd, range }, Value::Number(x)) => {
+                (1.0 - slip) * normal(x, *mean, *sd) + slip / range
+            }
+            (Self::Seconds { median, log10_sd }, Value::Number(x)) => {
+                let sd = log10_sd * std::f64::consts::LN_10;
+                (1.0 - slip) * normal(x.max(0.1).ln(), median.ln(), sd) + slip / SECONDS_RANGE
+            }
+            (Self::Yes(p), Value::Yes(yes)) => {
+                let wrong = rates.answer_slip.value;
+                let p_yes = p * (1.0 - wrong) + (1.0 - p) * wrong;
+                if yes { p_yes } else { 1.0 - p_yes }
+            }
+            // A value of another kind than the test asks for says nothing.
+            _ => 1.0,
+        }
+    }
+
+    /// The values that stand for what could be read under this cause.
+    pub fn typical(&self) -> Vec<Value> {
+        match self {
+            Self::Volts { mean, .. } | Self::Vacuum { mean, .. } | Self::Figure { mean, .. } => vec![Value::Number(*mean)],
+            Self::Seconds { median, .. } => vec![Value::Number(*median)],
+            Self::Ohms { ohm, .. } if ohm.is_infinite() => vec![Value::Open],
+            Self::Ohms { ohm, .. } => vec![Value::Number(*ohm)],
+            Self::Yes(p) if *p >= 0.98 => vec![Value::Yes(true)],
+            Self::Yes(p) if *p <= 0.02 => vec![Value::Yes(false)],
+            Self::Yes(_) => vec![Value::Yes(true), Value::Yes(false)],
+        }
+    }
+}

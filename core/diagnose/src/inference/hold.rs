@@ -1,0 +1,209 @@
+//! What a vacuum hold test shows under a supposed cause.
+
+use super::air;
+use super::expect::normal;
+use super::model::{Model, World};
+use crate::{ComponentKind, HoldAnswer, HoldCourse, TestId};
+use holdfast_measure::{Pressure, PressureUnit};
+
+/// Standard normal deviates and weights that stand for a person's pace at the pump.
+const PACE: [(f64, f64); 5] = [(-1.6, 0.1), (-0.8, 0.22), (0.0, 0.36), (0.8, 0.22), (1.6, 0.1)];
+/// Standard uncertainty of the highest figure of a gauge that won't go on, kPa. Source: from memory.
+const HIGHEST_SD: f64 = 4.0;
+/// Width of the range of strokes on the scale of ln: 1 to 200.
+const STROKES_RANGE: f64 = 5.3;
+/// No figure below this share of the air pressure is a start that anybody would watch.
+const PLAUSIBLE_START: f64 = 0.15;
+
+/// The parts that a hold test sees.
+#[derive(Debug, Clone)]
+pub(crate) struct HoldScope {
+    parts: Vec<usize>,
+    entries: Vec<usize>,
+}
+
+impl HoldScope {
+    /// Whether the test sees a part.
+    pub fn contains(&self, part: usize) -> bool {
+        self.parts.contains(&part)
+    }
+}
+
+/// A hold as it was read, in kPa: every way in which the figures can be meant, with its probability.
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) struct HoldSeen {
+    readings: Vec<(f64, Course)>,
+    strokes: Option<f64>,
+}
+
+#[derive(Debug, Clone, Copy, PartialEq)]
+enum Course {
+    Watched { start: f64, drop: f64, seconds: f64 },
+    NeverReached { highest: f64 },
+}
+
+impl HoldSeen {
+    /// A hold that lost `drop` kPa in `seconds` from `start`.
+    pub fn watched(start: f64, drop: f64, seconds: f64, strokes: Option<f64>) -> Self {
+        Self { readings: vec![(1.0, Course::Watched { start, drop, seconds })], strokes }
+    }
+
+    /// A hold that never got beyond `highest` kPa.
+    pub fn never_reached(highest: f64) -> Self {
+        Self { readings: vec![(1.0, Course::NeverReached { highest })], strokes: None }
+    }
+
+    /// From an answer. `unit_slip`: how often a figure is in another unit than said.
+    pub fn from_answer(answer: &HoldAnswer, ambient: f64, unit_slip: f64) -> Option<Self> {
+        let others = (PressureUnit::ALL.len() - 1) as f64;
+        let mut readings: Vec<(f64, Course)> = Vec::new();
+        for unit in PressureUnit::ALL {
+            let kpa = |figure: f64| unit.to_pressure(figure).value / 1_000.0;
+            let course = match &answer.course {
+                HoldCourse::Spots { start, readings } => {
+                    let (seconds, end) = readings.last().copied()?;
+                    Course::Watched { start: kpa(*start), drop: kpa(*start) - kpa(end), seconds }
+                }
+                HoldCourse::Trace { hz, readings } => {
+                    let seen = |(i, r): (usize, &Option<f64>)| r.map(|r| (i as f64 / hz, r));
+                    let first = readings.iter().enumerate().find_map(seen)?;
+                    let last = readings.iter().enumerate().rev().find_map(seen)?;
+                    Course::Watched { start: kpa(first.1), drop: kpa(first.1) - kpa(last.1), seconds: last.0 - first.0 }
+                }
+                HoldCourse::NeverReached { highest } => Course::NeverReached { highest: kpa(*highest) },
+            };
+            let possible = match course {
+                Course::Watched { start, seconds, .. } => {
+                    seconds > 0.0 && start < ambient && (unit == answer.unit || start > PLAUSIBLE_START * ambient)
+                }
+                Course::NeverReached { highest } => highest < ambient,
+            };
+            if possible {
+                readings.push((if unit == answer.unit { 1.0 - unit_slip } else { unit_slip / others }, course));
+            }
+        }
+        let total: f64 = readings.iter().map(|r| r.0).sum();
+        (total > 0.0).then(|| Self {
+            readings: readings.into_iter().map(|(p, c)| (p / total, c)).collect(),
+            strokes: answer.strokes.filter(|n| *n >= 1.0),
+        })
+    }
+}
+
+impl Model<'_> {
+    /// The parts that a hold test sees, and where the pump joins them.
+    pub(super) fn hold_scope(&self, test: &TestId) -> Option<HoldScope> {
+        let scope = self.layout.circuit.scope(test)?;
+        let parts: Vec<usize> = scope.parts.iter().filter_map(|id| self.layout.number(id)).collect();
+        // The pump joins where the tested valve was taken off; a part alone is its own beginning.
+        let beside_valve = |part: &usize| {
+            let neighbours = self.layout.up[*part].iter().chain(&self.layout.down[*part]);
+            neighbours.into_iter().any(|n| self.layout.kind(*n) == ComponentKind::Valve && !parts.contains(n))
+        };
+        let mut entries: Vec<usize> = parts.iter().copied().filter(beside_valve).collect();
+        if entries.is_empty() || parts.len() == 1 {
+            entries.clone_from(&parts);
+        }
+        Some(HoldScope { parts, entries })
+    }
+
+    /// Leak (std cm³/min) and volume (cm³) that the pump sees, tester included.
+    fn under_vacuum(&self, world: &World, scope: &HoldScope) -> (f64, f64) {
+        let sound = self.data.physics.sound_leak_std_cm3_min.value;
+        let mut leak = world.of(self.layout.tester).leak + sound;
+        let mut volume = self.situation.instruments.pump_cm3;
+        let mut seen = vec![false; self.layout.down.len()];
+        let mut todo = scope.entries.clone();
+        while let Some(part) = todo.pop() {
+            let condition = world.of(Some(part));
+            if std::mem::replace(&mut seen[part], true) || condition.blocks || !scope.parts.contains(&part) {
+                continue;
+            }
+            if Some(part) != self.layout.tester {
+                volume += self.layout.circuit.components[part].volume().value * 1e6;
+                leak += sound + condition.leak + condition.back_leak + condition.seat_leak;
+                leak += self.bleed(part, condition.vent_blocked);
+                if self.layout.kind(part) == ComponentKind::Valve && condition.stuck == Some(crate::faults::Stuck::Open) {
+                    leak += air::hole(self.data.physics.valve_passage_mm.value);
+                }
+            }
+            let kind = self.layout.kind(part);
+            if kind != ComponentKind::Valve && kind != ComponentKind::CheckValve {
+                todo.extend(self.layout.up[part].iter().chain(&self.layout.down[part]));
+            }
+        }
+        (leak, volume)
+    }
+
+    /// Probability density of a hold under a supposed cause.
+    pub(super) fn hold_likelihood(&self, world: &World, scope: &HoldScope, seen: &HoldSeen) -> f64 {
+        let (leak, volume) = self.under_vacuum(world, scope);
+        let course: f64 = seen.readings.iter().map(|(p, course)| p * self.course(*course, leak, volume)).sum();
+        course * seen.strokes.map_or(1.0, |strokes| self.strokes(strokes, seen, leak, volume))
+    }
+
+    fn displaced(&self, z: f64) -> f64 {
+        let pace = self.data.physics.pump_strokes_per_min;
+        self.situation.instruments.stroke_cm3 * pace.value * 10f64.powf(z * pace.log10_sd)
+    }
+
+    fn course(&self, course: Course, leak: f64, volume: f64) -> f64 {
+        let figures = &self.data.physics;
+        let slip = self.data.rates.reading_slip.value / self.ambient;
+        let right = match course {
+            Course::Watched { start, drop, seconds } => {
+                let reached: f64 = PACE
+                    .iter()
+                    .map(|(z, w)| {
+                        let deepest = air::pumped(leak, self.displaced(*z), self.ambient);
+                        w / (1.0 + ((start - deepest) / HIGHEST_SD).exp())
+                    })
+                    .sum();
+                let expected = air::drop(leak, volume, self.ambient, start, seconds);
+                let gauge = &self.situation.instruments.gauge;
+                let gauge = gauge.u_drop() * gauge.unit_pa() / 1_000.0;
+                let sd = (gauge.powi(2)
+                    + figures.drop_unmodelled_kpa.value.powi(2)
+                    + (figures.drop_relative.value * expected).powi(2))
+                .sqrt();
+                reached * normal(drop, expected, sd)
+            }
+            Course::NeverReached { highest } => {
+                let target = crate::hold_target(self.situation).vacuum.value / 1_000.0;
+                PACE.iter()
+                    .map(|(z, w)| {
+                        let deepest = air::pumped(leak, self.displaced(*z), self.ambient);
+                        w * normal(highest, deepest, HIGHEST_SD) / (1.0 + ((deepest - target) / HIGHEST_SD).exp())
+                    })
+                    .sum()
+            }
+        };
+        (1.0 - self.data.rates.reading_slip.value) * right + slip
+    }
+
+    fn strokes(&self, strokes: f64, seen: &HoldSeen, leak: f64, volume: f64) -> f64 {
+        let figures = &self.data.physics;
+        let likelihood = |start: f64| {
+            let pump = self.situation.pump();
+            let ideal = holdfast_measure::strokes_to_reach(
+                Pressure::new::<uom::si::pressure::kilopascal>(self.ambient),
+                Pressure::new::<uom::si::pressure::kilopascal>(start.min(0.98 * self.ambient)),
+                uom::si::f64::Volume::new::<uom::si::volume::cubic_centimeter>(volume),
+                pump,
+            );
+            let lost = (leak / (self.displaced(0.0) * (1.0 - start / self.ambient))).min(0.9);
+            let expected = ideal.max(1.0) * figures.strokes_worn.value / (1.0 - lost);
+            normal(strokes.ln(), expected.ln(), figures.strokes_log_sd.value)
+        };
+        let slip = self.data.rates.answer_slip.value;
+        let counted: f64 = seen
+            .readings
+            .iter()
+            .map(|(p, course)| match course {
+                Course::Watched { start, .. } => p * likelihood(*start),
+                Course::NeverReached { .. } => p / STROKES_RANGE,
+            })
+            .sum();
+        (1.0 - slip) * counted + slip / STROKES_RANGE
+    }
+}

@@ -1,0 +1,24 @@
+//! How well each cause fits what was read: physics of a circuit with faults, expected readings, likelihoods, and the
+//! ranking that follows (Bayes' theorem over every cause, enumerated).
+
+mod air;
+mod causes;
+mod condition;
+mod electric;
+mod expect;
+mod hold;
+mod layout;
+mod model;
+mod observation;
+mod posterior;
+mod predict;
+mod vacuum;
+
+pub(crate) use causes::Fault;
+pub(crate) use expect::Expect;
+pub(crate) use model::Model;
+pub(crate) use observation::{Observation, Seen};
+pub(crate) use posterior::{Evaluated, Posterior, rank};
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,154 @@
+//! One circuit in one situation, ready to be asked what it would show with any set of faults.
+
+use super::causes::{Fault, faults};
+use super::condition::{Condition, Setting};
+use super::layout::{DriveParts, Layout};
+use crate::faults::{FaultData, data};
+use crate::{Circuit, EngineState, Feed, Reading, Situation, SourceKind, Switched, TestId, TestKind, VacuumMeans, Window};
+
+/// A circuit in a situation, its faults, and what is not known of it.
+pub(crate) struct Model<'a> {
+    pub layout: Layout<'a>,
+    pub situation: &'a Situation,
+    pub data: &'static FaultData,
+    pub faults: Vec<Fault>,
+    /// Every way the circuit can be, as far as is known, with its probability.
+    pub settings: Vec<(Setting, f64)>,
+    /// Pressure of the air around, kPa.
+    pub ambient: f64,
+    /// Vacuum of the source, kPa, before any reading.
+    pub source: (f64, f64),
+    /// Vacuum that was read at the valve's inlet, kPa, if it was any to speak of.
+    pub seen_source: Option<f64>,
+}
+
+/// The state of every component under a supposed cause.
+#[derive(Debug, Clone)]
+pub(crate) struct World {
+    pub conditions: Vec<Condition>,
+    /// The faults at work, as numbers in [`Model::faults`].
+    pub faults: Vec<usize>,
+}
+
+impl World {
+    /// The condition of a component; a part that the circuit does not have is sound.
+    pub fn of(&self, part: Option<usize>) -> Condition {
+        part.and_then(|p| self.conditions.get(p)).copied().unwrap_or_default()
+    }
+}
+
+impl<'a> Model<'a> {
+    pub fn new(circuit: &'a Circuit, situation: &'a Situation) -> Self {
+        let data = data();
+        let layout = Layout::new(circuit);
+        let faults = faults(&layout, data);
+        let ambient = situation.ambient().value / 1_000.0;
+        let figures = &data.physics;
+        let source = match circuit.properties.source {
+            // An intake keeps its absolute pressure: at altitude the vacuum is less by what the air has less.
+            SourceKind::Intake => {
+                let share = figures.source_vacuum_share;
+                ((ambient - 101.325 * (1.0 - share.value)).max(0.0), share.sd * 101.325)
+            }
+            SourceKind::MechanicalPump | SourceKind::ElectricPump => {
+                (figures.pump_vacuum_share.value * ambient, figures.pump_vacuum_share.sd * ambient)
+            }
+        };
+        Self { settings: settings(circuit, data), layout, situation, data, faults, ambient, source, seen_source: None }
+    }
+
+    /// The same, with what the readings say about the source taken as what it makes.
+    pub fn knowing(mut self, readings: &[&Reading]) -> Self {
+        let gauge = readings.iter().rev().filter(|r| r.test.kind == TestKind::Source).find_map(|r| r.number("gauge"));
+        self.seen_source = gauge.map(|pa| pa / 1_000.0).filter(|kpa| *kpa > 0.3 * self.source.0 && *kpa < self.ambient);
+        self
+    }
+
+    /// The world with these faults at these sizes.
+    pub fn world(&self, faults: &[(usize, f64)]) -> World {
+        let mut conditions = vec![Condition::default(); self.layout.circuit.components.len()];
+        for &(number, size) in faults {
+            let fault = &self.faults[number];
+            if let Some(part) = fault.part {
+                for effect in fault.effects {
+                    conditions[part].suffer(effect, size);
+                }
+            }
+        }
+        World { conditions, faults: faults.iter().map(|f| f.0).collect() }
+    }
+
+    /// What the engine does in a test, where nothing else was said.
+    pub fn asked_engine(&self, test: TestKind) -> EngineState {
+        let properties = &self.layout.circuit.properties;
+        match test {
+            TestKind::SupplyVolts | TestKind::SupplyLoaded | TestKind::Fuse => {
+                if properties.feed == Feed::Relay || properties.switched == Switched::Supply {
+                    self.commanding_engine()
+                } else {
+                    EngineState::Off
+                }
+            }
+            TestKind::Delivered
+            | TestKind::SwitchOver
+            | TestKind::Bypass
+            | TestKind::Source
+            | TestKind::ValveVolts
+            | TestKind::ControlPin
+            | TestKind::Shake
+            | TestKind::IdleQuality => self.commanding_engine(),
+            _ => EngineState::Off,
+        }
+    }
+
+    fn commanding_engine(&self) -> EngineState {
+        match self.layout.circuit.properties.window {
+            Window::IdleInGear => EngineState::InGear,
+            Window::Idle | Window::Unknown => EngineState::Idle,
+        }
+    }
+
+    /// The drive a test is about.
+    pub fn drive_of(&self, test: &TestId) -> Option<&DriveParts> {
+        self.layout.drive(test.part.as_ref())
+    }
+}
+
+fn settings(circuit: &Circuit, data: &FaultData) -> Vec<(Setting, f64)> {
+    let (properties, rates) = (&circuit.properties, &data.rates);
+    let ground = match properties.switched {
+        Switched::Ground => 1.0,
+        Switched::Supply => 0.0,
+        Switched::Unknown => rates.switched_ground.value,
+    };
+    let ignition = match properties.feed {
+        Feed::Ignition => 1.0,
+        Feed::Relay => 0.0,
+        Feed::Unknown => rates.feed_ignition.value,
+    };
+    let idle = match properties.window {
+        Window::Idle => 1.0,
+        Window::IdleInGear => 0.0,
+        Window::Unknown => rates.window_idle.value,
+    };
+    let soft = match properties.vacuum_means {
+        VacuumMeans::Soft => 1.0,
+        VacuumMeans::Stiff => 0.0,
+        VacuumMeans::Unknown => rates.vacuum_softens.value,
+    };
+    let both = |p: f64| [(true, p), (false, 1.0 - p)];
+    let mut all = Vec::new();
+    for (ground_switched, pg) in both(ground) {
+        for (ignition_fed, pi) in both(ignition) {
+            for (window_at_idle, pw) in both(idle) {
+                for (softens, ps) in both(soft) {
+                    let p = pg * pi * pw * ps;
+                    if p > 0.0 {
+                        all.push((Setting { ground_switched, ignition_fed, window_at_idle, softens }, p));
+                    }
+                }
+            }
+        }
+    }
+    all
+}

@@ -1,0 +1,115 @@
+//! A reading in the form the likelihoods take: kPa, numbers by key, and only what can be compared.
+
+use super::expect::Value;
+use super::hold::{HoldScope, HoldSeen};
+use super::model::Model;
+use crate::{Answer, EngineState, LookState, Reading, TestId, TestKind, Value as Read};
+
+/// One reading, or a reading that could be made.
+#[derive(Debug, Clone)]
+pub(crate) struct Observation {
+    pub test: TestId,
+    pub engine: EngineState,
+    pub hot: bool,
+    pub connected: Option<bool>,
+    pub seen: Seen,
+    pub(super) scope: Option<HoldScope>,
+}
+
+/// What was seen.
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) enum Seen {
+    /// A vacuum hold.
+    Hold(HoldSeen),
+    /// Values by their keys.
+    Fields(Vec<(String, Value)>),
+    /// Components by their number; all others are ok.
+    Look(Vec<(usize, LookState)>),
+    /// What is complained of.
+    Complaint,
+}
+
+/// Least difference on the 0–3 scale that counts as a change.
+const SCALE_STEP: f64 = 1.0;
+/// Least ratio of vibration levels that counts as a change. Source: from memory, under 1.2 times is no effect.
+const LEVEL_RATIO: f64 = 1.2;
+
+impl Model<'_> {
+    /// What a reading says, or nothing where it was not done.
+    pub(crate) fn observe(&self, reading: &Reading) -> Option<Observation> {
+        let seen = match &reading.answer {
+            Answer::Hold(hold) => {
+                Seen::Hold(HoldSeen::from_answer(hold, self.ambient, self.data.rates.unit_slip.value)?)
+            }
+            Answer::Values(_) if matches!(reading.test.kind, TestKind::Shake) => {
+                Seen::Fields(vec![("changes".into(), Value::Yes(shake_changes(reading)?))])
+            }
+            Answer::Values(values) => {
+                let mut fields: Vec<(String, Value)> =
+                    values.iter().filter_map(|(key, v)| Some((key.as_str().to_owned(), self.field(key.as_str(), v)?))).collect();
+                // The one pin that was loaded is the power pin, whatever its number.
+                if reading.test.kind == TestKind::SupplyLoaded && fields.iter().all(|(k, _)| k != "pin1") {
+                    for (key, _) in fields.iter_mut().filter(|(k, _)| k == "pin2") {
+                        *key = "pin1".into();
+                    }
+                }
+                Seen::Fields(fields)
+            }
+            Answer::Look(parts) => Seen::Look(
+                parts
+                    .iter()
+                    .filter(|(_, state)| **state != LookState::Ok)
+                    .filter_map(|(id, state)| Some((self.layout.number(id)?, *state)))
+                    .collect(),
+            ),
+            Answer::NotDone { .. } | Answer::NotAvailable => return None,
+        };
+        Some(Observation {
+            engine: reading.state.engine.unwrap_or_else(|| self.asked_engine(reading.test.kind)),
+            hot: reading.state.hot.unwrap_or(false),
+            connected: reading.state.connected,
+            scope: self.hold_scope(&reading.test),
+            test: reading.test.clone(),
+            seen,
+        })
+    }
+
+    /// A reading that could be made, in the state the test asks for.
+    pub(crate) fn imagine(&self, test: &TestId, seen: Seen) -> Observation {
+        Observation {
+            engine: self.asked_engine(test.kind),
+            hot: false,
+            connected: None,
+            scope: self.hold_scope(test),
+            test: test.clone(),
+            seen,
+        }
+    }
+
+    fn field(&self, key: &str, value: &Read) -> Option<Value> {
+        Some(match value {
+            Read::Number(x) if key == "gauge" => Value::Number(x / 1_000.0),
+            Read::Number(x) => Value::Number(*x),
+            Read::Open => Value::Open,
+            Read::YesNo(yes) => Value::Yes(*yes),
+            Read::Words(words) => Value::Yes(!words.is_empty()),
+            Read::Word(_) | Read::Samples { .. } => return None,
+        })
+    }
+}
+
+/// Whether vacuum on and off felt different.
+fn shake_changes(reading: &Reading) -> Option<bool> {
+    if let (Some(on), Some(off)) = (reading.number("on_0_3"), reading.number("off_0_3")) {
+        return Some((on - off).abs() >= SCALE_STEP);
+    }
+    let level = |key: &str| match reading.value(key) {
+        Some(Read::Samples { mg, .. }) if mg.len() > 1 => {
+            let mean = mg.iter().sum::<f64>() / mg.len() as f64;
+            Some((mg.iter().map(|x| (x - mean).powi(2)).sum::<f64>() / mg.len() as f64).sqrt())
+        }
+        _ => None,
+    };
+    let (on, off) = (level("on")?, level("off")?);
+    Some(on.max(off) >= LEVEL_RATIO * on.min(off))
+}

@@ -1,0 +1,400 @@
+//! What each test should show under a supposed cause, and how likely a reading is then.
+
+use super::condition::Setting;
+use super::electric::Electric;
+use super::expect::Expect;
+use super::model::{Model, World};
+use super::observation::{Observation, Seen};
+use crate::{Complaint, EngineState, LookState, TestKind};
+
+/// The values of one test, by key; several sets where it can be meant in several ways, with their probabilities.
+pub(crate) type Fields = Vec<(f64, Vec<(&'static str, Expect)>)>;
+
+/// What a likelihood depends on, beside the fault itself.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Depends {
+    /// The size of a leak at rest.
+    Rest,
+    /// Nothing that is unknown.
+    Signs,
+    /// The circuit's electric setting.
+    Electric,
+    /// The size of a leak at work, and the setting.
+    Work,
+}
+
+/// What a test's likelihood depends on.
+pub(crate) fn depends(seen: &Seen, test: TestKind) -> Depends {
+    match (seen, test) {
+        (Seen::Hold(_), _) => Depends::Rest,
+        (Seen::Look(_), _) => Depends::Signs,
+        (Seen::Complaint, _) => Depends::Work,
+        (_, TestKind::MountLook | TestKind::MountMove | TestKind::IdleQuality | TestKind::Wiggle | TestKind::ProveMeter | TestKind::Flow) => {
+            Depends::Signs
+        }
+        (
+            _,
+            TestKind::SupplyVolts
+            | TestKind::SupplyLoaded
+            | TestKind::Fuse
+            | TestKind::PowerWire
+            | TestKind::ValveVolts
+            | TestKind::ControlPin
+            | TestKind::ControlWire
+            | TestKind::Coil,
+        ) => Depends::Electric,
+        _ => Depends::Work,
+    }
+}
+
+impl Model<'_> {
+    /// Probability (density) of an observation in a world. Readings of the same test are comparable with each other only.
+    pub(crate) fn likelihood(&self, seen: &Observation, world: &World, setting: Setting) -> f64 {
+        match &seen.seen {
+            Seen::Hold(hold) => seen.scope.as_ref().map_or(1.0, |scope| self.hold_likelihood(world, scope, hold)),
+            Seen::Look(parts) => self.look(world, parts),
+            Seen::Complaint => self.complaints(world, setting),
+            Seen::Fields(values) => {
+                let battery = values.iter().find_map(|(k, v)| match v {
+                    super::expect::Value::Number(x) if k == "battery" => Some(*x),
+                    _ => None,
+                });
+                let sets = self.fields(seen, world, setting, battery);
+                sets.iter()
+                    .map(|(p, fields)| {
+                        let each = fields.iter().map(|(key, expect)| {
+                            let value = values.iter().find(|(k, _)| k == key);
+                            value.map_or(1.0, |(_, v)| expect.likelihood(*v, &self.data.rates))
+                        });
+                        p * each.product::<f64>()
+                    })
+                    .sum()
+            }
+        }
+    }
+
+    /// What a test should show in a world.
+    pub(crate) fn fields(
+        &self,
+        seen: &Observation,
+        world: &World,
+        setting: Setting,
+        battery: Option<f64>,
+    ) -> Fields {
+        let test = &seen.test;
+        let one = |fields| vec![(1.0, fields)];
+        match test.kind {
+            TestKind::Source
+            | TestKind::Delivered
+            | TestKind::SwitchOver
+            | TestKind::Bypass
+            | TestKind::Shake
+            | TestKind::ValveOff
+            | TestKind::ValveOn => one(self.vacuum_fields(seen, world, setting)),
+            TestKind::Flow => {
+                let part = test.part.as_ref().and_then(|id| self.layout.number(id));
+                one(vec![("free", Expect::Yes(if world.of(part).blocks { 0.0 } else { 1.0 }))])
+            }
+            TestKind::Complaint => one(vec![("present", self.reproduced(world, setting))]),
+            TestKind::Codes | TestKind::IdleQuality | TestKind::MountLook | TestKind::MountMove | TestKind::Wiggle => {
+                one(self.sign_fields(seen, world, setting))
+            }
+            TestKind::SupplyVolts
+            | TestKind::SupplyLoaded
+            | TestKind::Fuse
+            | TestKind::PowerWire
+            | TestKind::ValveVolts
+            | TestKind::ControlPin
+            | TestKind::ControlWire
+            | TestKind::Coil => self.electric_fields(seen, world, setting, battery),
+            TestKind::Look | TestKind::HandPump | TestKind::Hold | TestKind::ProveMeter => one(Vec::new()),
+        }
+    }
+
+    fn electric_fields(&self, seen: &Observation, world: &World, setting: Setting, battery: Option<f64>) -> Fields {
+        let Some(drive) = self.drive_of(&seen.test) else { return vec![(1.0, Vec::new())] };
+        let with = |engine| Electric::new(self, world, drive, setting, engine, battery);
+        let now = with(seen.engine);
+        let one = |fields| vec![(1.0, fields)];
+        match seen.test.kind {
+            TestKind::SupplyVolts => {
+                let (power, other) = now.pins();
+                // Pin numbers differ between connectors.
+                vec![(0.5, vec![("pin1", power), ("pin2", other)]), (0.5, vec![("pin2", power), ("pin1", other)])]
+            }
+            TestKind::SupplyLoaded => one(vec![("pin1", now.loaded())]),
+            TestKind::Fuse => {
+                let (before, behind) = now.at_fuse();
+                one(vec![("in_v", before), ("out_v", behind), ("ohms", now.fuse_ohms())])
+            }
+            TestKind::PowerWire => {
+                let with_terminal = self.data.rates.terminal_in_wire_test.value;
+                let fields = |terminal| vec![("ohms", now.power_wire_ohms(terminal)), ("to_ground_open", now.power_wire_clear())];
+                vec![(1.0 - with_terminal, fields(false)), (with_terminal, fields(true))]
+            }
+            TestKind::ValveVolts => {
+                let (open, plugged) = now.across_pins();
+                let volts = if seen.connected == Some(true) { plugged } else { open };
+                one(vec![("volts", volts), ("plugged_v", plugged)])
+            }
+            TestKind::ControlPin => {
+                // Off means out of the window, with the feed still there.
+                let out = Setting { window_at_idle: false, ..setting };
+                let off = Electric::new(self, world, drive, out, EngineState::Idle, battery);
+                one(vec![("off_v", off.control_pin()), ("on_v", now.control_pin())])
+            }
+            TestKind::ControlWire => {
+                let (ohms, ground, battery) = now.control_wire();
+                one(vec![("ohms", ohms), ("to_ground_open", ground), ("to_battery_open", battery)])
+            }
+            TestKind::Coil => {
+                let (ohms, case) = now.coil(seen.hot);
+                one(vec![("ohms", ohms), ("to_case_open", case)])
+            }
+            _ => one(Vec::new()),
+        }
+    }
+
+    fn vacuum_fields(
+        &self,
+        seen: &Observation,
+        world: &World,
+        setting: Setting,
+    ) -> Vec<(&'static str, Expect)> {
+        let Some(drive) = self.drive_of(&seen.test) else { return Vec::new() };
+        let figures = &self.data.physics;
+        let level = self.source.0;
+        let work = self.at_work(world, drive, setting, seen.engine);
+        // Where the source was read, what arrives is compared with that; else with what sources make.
+        let (times, level_sd) = match self.seen_source {
+            Some(seen) if work.inlet > 0.3 * level => (seen / work.inlet, 0.0),
+            _ => (1.0, self.source.1),
+        };
+        let vacuum = |kpa: f64| {
+            let share = kpa / level.max(1.0);
+            let sd = (level_sd * share).hypot(figures.delivered_sd_kpa.value * (0.3 + 0.7 * share));
+            Expect::Vacuum { mean: kpa * times, sd, range: self.ambient }
+        };
+        let seconds = |figure: crate::faults::Figure| Expect::Seconds { median: figure.value, log10_sd: figure.log10_sd };
+        let some = |kpa: f64| kpa > 0.3 * level;
+        match seen.test.kind {
+            TestKind::Source => {
+                let (prior, sd) = self.source;
+                let share = work.inlet / level.max(1.0);
+                let expect = Expect::Vacuum {
+                    mean: prior * share,
+                    sd: (sd * share).hypot(figures.delivered_sd_kpa.value * 0.3),
+                    range: self.ambient,
+                };
+                vec![("gauge", expect), ("felt", Expect::Yes(if some(work.inlet) { 1.0 } else { 0.05 }))]
+            }
+            TestKind::Delivered => {
+                let mut fields = vec![("gauge", vacuum(work.on))];
+                if some(work.on) {
+                    fields.push(("seconds", seconds(figures.arrive_s)));
+                }
+                fields
+            }
+            TestKind::SwitchOver => {
+                let mut fields = vec![("gauge", vacuum(work.off))];
+                if some(work.on) && work.off < 0.5 * work.on {
+                    fields.push(("seconds", seconds(if work.vents { figures.vent_s } else { figures.vent_blocked_s })));
+                }
+                fields
+            }
+            TestKind::Bypass => {
+                let (mounts, _) = self.at_mounts(world, setting, seen.engine);
+                let gains = |m: &&super::vacuum::MountAtWork| m.reached && !m.dead && m.on < figures.starved_below.value;
+                vec![("changes", self.felt(mounts.iter().filter(gains).count(), mounts.len()))]
+            }
+            TestKind::Shake => vec![("changes", self.shake(seen, world, setting))],
+            TestKind::ValveOff => {
+                let valve = world.of(Some(drive.valve));
+                let open = self.at_rest_open(world, drive.valve);
+                let seat = valve.seat_leak / (valve.seat_leak + SEAT_FELT);
+                vec![
+                    ("passes", Expect::Yes(if open { 1.0 } else { seat })),
+                    ("vents", Expect::Yes(if open || valve.vent_blocked { 0.0 } else { 1.0 })),
+                ]
+            }
+            TestKind::ValveOn => {
+                let valve = world.of(Some(drive.valve));
+                let powered = Electric::new(self, world, drive, setting, EngineState::Off, None).moves_on_jumper();
+                let moves = powered && valve.stuck.is_none();
+                let open = moves != self.at_rest_open(world, drive.valve);
+                let vent = valve.vent_leak / (valve.vent_leak + SEAT_FELT);
+                vec![
+                    ("passes", Expect::Yes(if open { 1.0 } else { 0.0 })),
+                    ("clicks", Expect::Yes(if moves { 0.97 } else { 0.03 })),
+                    ("vents", Expect::Yes(if open { vent } else { 1.0 })),
+                ]
+            }
+            _ => Vec::new(),
+        }
+    }
+
+    fn at_rest_open(&self, world: &World, valve: usize) -> bool {
+        match world.of(Some(valve)).stuck {
+            Some(position) => position == crate::faults::Stuck::Open,
+            None => self.layout.circuit.properties.rest == crate::ValveRest::Open,
+        }
+    }
+
+    fn shake(&self, seen: &Observation, world: &World, setting: Setting) -> Expect {
+        match seen.test.part.as_ref().and_then(|id| self.layout.number(id)) {
+            Some(mount) => {
+                let condition = world.of(Some(mount));
+                let works = !condition.dead && condition.leak < PUMPED_AGAINST;
+                self.felt(usize::from(works), 1)
+            }
+            None => {
+                let (mounts, _) = self.at_mounts(world, setting, seen.engine);
+                let starved = self.data.physics.starved_below.value;
+                self.felt(mounts.iter().filter(|m| !m.dead && m.on >= starved).count(), mounts.len())
+            }
+        }
+    }
+
+    /// Whether a change is felt when so many of the mounts change.
+    fn felt(&self, changing: usize, all: usize) -> Expect {
+        let share = changing as f64 / all.max(1) as f64;
+        Expect::Yes(self.data.rates.shake_felt.value * share.sqrt() + UNFELT * (1.0 - share))
+    }
+
+    /// Probability of a look-over, over that of a sound circuit with nothing to see.
+    fn look(&self, world: &World, parts: &[(usize, LookState)]) -> f64 {
+        let keep = 1.0 - self.data.rates.answer_slip.value;
+        let shows = |state: LookState, faults: &[usize]| {
+            keep * self.sign(&format!("look.{}", state.as_str()), faults.iter().copied())
+        };
+        let nothing = |faults: &[usize]| -> f64 {
+            LookState::ALL.into_iter().skip(1).map(|state| 1.0 - shows(state, faults)).product()
+        };
+        let sound = nothing(&[]);
+        let mut likelihood = 1.0;
+        let faulty = world.faults.iter().filter_map(|f| self.faults[*f].part);
+        let mut looked: Vec<usize> = faulty.chain(parts.iter().map(|(n, _)| *n)).collect();
+        looked.sort_unstable();
+        looked.dedup();
+        for number in looked {
+            let faults: Vec<usize> =
+                world.faults.iter().copied().filter(|f| self.faults[*f].part == Some(number)).collect();
+            let seen = parts.iter().find(|(n, _)| *n == number);
+            likelihood *= seen.map_or_else(|| nothing(&faults), |(_, state)| shows(*state, &faults)) / sound;
+        }
+        likelihood
+    }
+
+    /// Share of cars that show a sign with these faults.
+    fn sign(&self, key: &str, faults: impl Iterator<Item = usize>) -> f64 {
+        let base = self.data.signs_when_sound.get(key).copied().unwrap_or(UNLISTED_SIGN);
+        let hidden: f64 = faults.filter_map(|f| self.faults[f].signs.get(key)).map(|p| 1.0 - p).product();
+        1.0 - (1.0 - base) * hidden
+    }
+
+    fn sign_fields(&self, seen: &Observation, world: &World, setting: Setting) -> Vec<(&'static str, Expect)> {
+        let part = seen.test.part.as_ref().and_then(|id| self.layout.number(id));
+        let here = |f: &usize| self.faults[*f].part.is_none() || part.is_none() || self.faults[*f].part == part;
+        let faults: Vec<usize> = world.faults.iter().copied().filter(here).collect();
+        let keys: &[&'static str] = match seen.test.kind {
+            TestKind::Codes => &["list"],
+            TestKind::IdleQuality => &["rough", "steady", "rpm"],
+            TestKind::MountLook => &["torn", "wet", "sag_mm"],
+            TestKind::MountMove => &["clunk", "gap_opens"],
+            _ => &["steady"],
+        };
+        let field = |key: &&'static str| {
+            let name = format!("{}.{key}", seen.test.kind);
+            if let Some(sound) = self.data.figures_when_sound.get(&name) {
+                let mean = faults.iter().find_map(|f| self.faults[*f].figures.get(&name)).copied();
+                let expect = Expect::Figure { mean: mean.unwrap_or(sound.mean), sd: sound.sd, range: FIGURE_RANGE * sound.sd };
+                return (*key, expect);
+            }
+            let mut p = self.sign(&name, faults.iter().copied());
+            if seen.test.kind == TestKind::Codes && self.fault_seen(world, setting) {
+                p = 1.0 - (1.0 - p) * (1.0 - CODE_STORED);
+            }
+            (*key, Expect::Yes(if self.data.good_when_yes.contains(&name) { 1.0 - p } else { p }))
+        };
+        keys.iter().map(field).collect()
+    }
+
+    fn fault_seen(&self, world: &World, setting: Setting) -> bool {
+        self.at_mounts(world, setting, EngineState::InGear).1
+    }
+
+    fn reproduced(&self, world: &World, setting: Setting) -> Expect {
+        let explained = self.explained(world, setting);
+        Expect::Yes(explained * self.data.rates.complaint_reproduced.value + (1.0 - explained) * UNFELT)
+    }
+
+    /// Probability that somebody with this car complains as was done.
+    fn complaints(&self, world: &World, setting: Setting) -> f64 {
+        self.complaint_shares(world, setting).into_iter().map(|(_, p)| p).product()
+    }
+
+    /// How much of the complaint is due to the world's faults and not to chance, 0–1.
+    pub(crate) fn explained(&self, world: &World, setting: Setting) -> f64 {
+        let base = self.data.complaint_without_fault;
+        let shares = self.complaint_shares(world, setting);
+        let least = shares.iter().filter(|(c, _)| *c != Complaint::None).map(|(_, p)| 1.0 - base / p);
+        least.fold(None, |worst: Option<f64>, x| Some(worst.map_or(x, |w| w.min(x)))).unwrap_or(0.0).clamp(0.0, 1.0)
+    }
+
+    fn complaint_shares(&self, world: &World, setting: Setting) -> Vec<(Complaint, f64)> {
+        let symptoms = self.symptoms(world, setting);
+        let table = |complaint: Complaint| {
+            let quiet: f64 = symptoms
+                .iter()
+                .filter_map(|(name, p)| {
+                    let symptom = self.data.symptoms.get(*name)?;
+                    let side = if setting.softens { &symptom.soft } else { &symptom.stiff };
+                    Some(1.0 - p * side.get(&complaint).copied().unwrap_or(0.0))
+                })
+                .product();
+            1.0 - (1.0 - self.data.complaint_without_fault) * quiet
+        };
+        self.situation
+            .complaint
+            .iter()
+            .map(|&complaint| match complaint {
+                Complaint::None => {
+                    let silent = Complaint::ALL.into_iter().filter(|c| *c != Complaint::None).map(|c| 1.0 - table(c));
+                    (complaint, silent.product())
+                }
+                other => (other, table(other)),
+            })
+            .collect()
+    }
+
+    fn symptoms(&self, world: &World, setting: Setting) -> Vec<(&str, f64)> {
+        let figures = &self.data.physics;
+        let (mounts, fault_seen) = self.at_mounts(world, setting, EngineState::InGear);
+        let share = |n: usize| (n as f64 / mounts.len().max(1) as f64).sqrt();
+        let starved = mounts.iter().filter(|m| m.on < figures.starved_below.value).count();
+        let weak = mounts.iter().filter(|m| m.on < figures.weak_below.value).count() - starved;
+        let kept = mounts.iter().filter(|m| m.off > figures.starved_below.value).count();
+        let mut symptoms = vec![("starved", share(starved)), ("weak_vacuum", share(weak)), ("kept", share(kept))];
+        if fault_seen {
+            symptoms.push(("circuit_fault_seen", 1.0));
+        }
+        for fault in &world.faults {
+            symptoms.extend(self.faults[*fault].symptoms.iter().map(|(name, p)| (name.as_str(), *p)));
+        }
+        symptoms.retain(|(_, p)| *p > 0.0);
+        symptoms
+    }
+}
+
+/// Leak through a seat or vent that is felt in half the cases, std cm³/min. Source: from memory.
+const SEAT_FELT: f64 = 100.0;
+/// Leak against which a hand pump still works a mount, std cm³/min. Source: worked out from 50 strokes of 15 cm³ a minute.
+const PUMPED_AGAINST: f64 = 300.0;
+/// Share of people who feel a change where there is none. Source: from memory.
+const UNFELT: f64 = 0.07;
+/// Share of sound parts with a sign that the data does not list. Source: from memory.
+const UNLISTED_SIGN: f64 = 0.005;
+/// Share of cars with an electric fault that have stored a code. Source: from memory.
+const CODE_STORED: f64 = 0.7;
+/// A slipped figure lies anywhere within so many standard deviations.
+const FIGURE_RANGE: f64 = 20.0;
