@@ -3,9 +3,13 @@
 mod answer_json;
 mod catalogue;
 mod circuit;
+mod faults;
+mod finding;
 mod ids;
+mod inference;
 mod judge;
 mod message;
+mod plan;
 mod question;
 mod reading;
 mod situation;
@@ -20,12 +24,15 @@ pub use circuit::{
     LayoutSummary, Link, Properties, Scope, Side, SourceKind, Switched, TemplateSummary, VacuumMeans,
     ValveRest, Window, layouts, templates,
 };
+pub use faults::Fix;
+pub use finding::{Cause, Finding, finding, fix_for, retest_for};
 pub use ids::{ComponentId, FaultId, FieldKey, IdError, TestId, TestKind};
 pub use judge::{
     Band, Effect, FinerGauge, FitPoint, HoldResult, LeakRange, Outcome, Target, TestResult, effect,
     expected_band, hold_target, judge,
 };
 pub use message::{Arg, Message, MessageId};
+pub use plan::{Next, Policy, next};
 pub use question::{Slip, question};
 pub use reading::{Answer, CarState, EngineState, HoldAnswer, HoldCourse, LookState, Reading, Value};
 pub use situation::{AmbientFrom, Complaint, Engine, Instruments, Limit, Place, Profile, Situation, Tool};

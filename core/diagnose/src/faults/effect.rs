@@ -83,7 +83,11 @@ impl Effect {
     /// The spread of sizes, where the effect has one.
     pub fn spread(&self) -> Option<Spread> {
         match self {
-            Self::Leaks(s) | Self::BackLeaks(s) | Self::SeatLeaks(s) | Self::VentLeaks(s) | Self::Series(s) => Some(*s),
+            Self::Leaks(s)
+            | Self::BackLeaks(s)
+            | Self::SeatLeaks(s)
+            | Self::VentLeaks(s)
+            | Self::Series(s) => Some(*s),
             _ => None,
         }
     }
@@ -104,6 +108,9 @@ impl Effect {
 
     /// Whether it lets air in, more of it at work than at rest.
     pub fn is_leak(&self) -> bool {
-        matches!(self, Self::Leaks(_) | Self::BackLeaks(_) | Self::SeatLeaks(_) | Self::VentLeaks(_))
+        matches!(
+            self,
+            Self::Leaks(_) | Self::BackLeaks(_) | Self::SeatLeaks(_) | Self::VentLeaks(_)
+        )
     }
 }

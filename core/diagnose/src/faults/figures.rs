@@ -30,7 +30,11 @@ struct Sourced {
 
 impl From<Sourced> for Figure {
     fn from(s: Sourced) -> Self {
-        Self { value: s.value, sd: s.sd, log10_sd: s.log10_sd }
+        Self {
+            value: s.value,
+            sd: s.sd,
+            log10_sd: s.log10_sd,
+        }
     }
 }
 
@@ -50,7 +54,10 @@ struct SourcedSpread {
 
 impl From<SourcedSpread> for FigureSpread {
     fn from(s: SourcedSpread) -> Self {
-        Self(Spread { median: s.median, log10_sd: s.log10_sd })
+        Self(Spread {
+            median: s.median,
+            log10_sd: s.log10_sd,
+        })
     }
 }
 

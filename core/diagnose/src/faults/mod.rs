@@ -11,7 +11,8 @@ use std::sync::LazyLock;
 use serde::Deserialize;
 
 pub(crate) use effect::{Command, Effect, Spread, Stuck};
-pub(crate) use figures::{Figures, Rates};
+pub(crate) use figures::{Figure, Figures, Rates};
+pub use mode::Fix;
 pub(crate) use mode::{Mode, Outside};
 
 use crate::Complaint;

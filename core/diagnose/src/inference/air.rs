@@ -33,11 +33,19 @@ pub(super) fn hole(diameter_mm: f64) -> f64 {
 pub(super) fn drop(leak: f64, volume: f64, ambient: f64, start: f64, seconds: f64) -> f64 {
     let rate = leak / 60.0 / volume;
     let first = (1.0 - start / ambient).max(0.0);
-    let choked_s = if first < CRITICAL { (CRITICAL - first) / rate } else { 0.0 };
+    let choked_s = if first < CRITICAL {
+        (CRITICAL - first) / rate
+    } else {
+        0.0
+    };
     let end = if seconds <= choked_s {
         first + rate * seconds
     } else {
-        let x0 = if first < CRITICAL { 0.0 } else { (first - CRITICAL) / (1.0 - CRITICAL) };
+        let x0 = if first < CRITICAL {
+            0.0
+        } else {
+            (first - CRITICAL) / (1.0 - CRITICAL)
+        };
         let angle = x0.min(1.0).asin() + rate / (1.0 - CRITICAL) * (seconds - choked_s);
         CRITICAL + (1.0 - CRITICAL) * angle.min(std::f64::consts::FRAC_PI_2).sin()
     };
@@ -79,20 +87,39 @@ mod tests {
     /// Source: references c.4, exact rise by an integrator (scipy LSODA): 100 cm³, ideal hole 0.100 mm, from 20 inHg.
     #[test]
     fn a_fall_agrees_with_the_exact_integration() {
-        for (seconds, inhg) in [(2.0, 19.0664), (10.0, 15.3322), (20.0, 10.6980), (30.0, 6.4323), (40.0, 2.9979)] {
+        for (seconds, inhg) in [
+            (2.0, 19.0664),
+            (10.0, 15.3322),
+            (20.0, 10.6980),
+            (30.0, 6.4323),
+            (40.0, 2.9979),
+        ] {
             let left = 20.0 * INHG - drop(hole(0.1), 100.0, 101.325, 20.0 * INHG, seconds);
-            assert!((left / INHG - inhg).abs() < 0.05, "{seconds} s: {} for {inhg}", left / INHG);
+            assert!(
+                (left / INHG - inhg).abs() < 0.05,
+                "{seconds} s: {} for {inhg}",
+                left / INHG
+            );
         }
     }
 
     /// Source: trade notes, worked out for equal discharge coefficients: 20 inHg, 1.5 mm and 0.8 mm passages.
     #[test]
     fn a_small_hole_leaves_the_mount_its_vacuum() {
-        for (passage, mm, inhg) in
-            [(1.5, 0.1, 20.0), (1.5, 0.3, 19.97), (1.5, 0.5, 19.7), (1.5, 1.0, 15.7), (1.5, 1.5, 5.8), (0.8, 0.5, 16.7), (0.8, 1.0, 2.6)]
-        {
+        for (passage, mm, inhg) in [
+            (1.5, 0.1, 20.0),
+            (1.5, 0.3, 19.97),
+            (1.5, 0.5, 19.7),
+            (1.5, 1.0, 15.7),
+            (1.5, 1.5, 5.8),
+            (0.8, 0.5, 16.7),
+            (0.8, 1.0, 2.6),
+        ] {
             let there = steady(20.0 * INHG, 101.325, passage, hole(mm)) / INHG;
-            assert!((there - inhg).abs() < 0.15, "{passage} mm, {mm} mm: {there} for {inhg}");
+            assert!(
+                (there - inhg).abs() < 0.15,
+                "{passage} mm, {mm} mm: {there} for {inhg}"
+            );
         }
     }
 }

@@ -42,7 +42,15 @@ impl Fault {
     pub fn size(&self) -> Size {
         self.effects
             .iter()
-            .find_map(|e| e.spread().map(|s| if e.is_leak() { Size::Leak(s) } else { Size::Resistance(s) }))
+            .find_map(|e| {
+                e.spread().map(|s| {
+                    if e.is_leak() {
+                        Size::Leak(s)
+                    } else {
+                        Size::Resistance(s)
+                    }
+                })
+            })
             .unwrap_or(Size::Fixed)
     }
 
@@ -59,20 +67,28 @@ impl Fault {
 
 /// Every fault of a circuit.
 pub(super) fn faults(layout: &Layout<'_>, data: &'static FaultData) -> Vec<Fault> {
-    let inside = layout.circuit.components.iter().enumerate().flat_map(|(number, component)| {
-        data.modes.iter().filter(move |m| m.kind == component.kind).map(move |mode| Fault {
-            id: FaultId::new(component.id.clone(), mode.mode.clone()),
-            part: Some(number),
-            effects: &mode.effects,
-            symptoms: &mode.symptoms,
-            signs: &mode.signs,
-            figures: &mode.figures,
-            weight: mode.weight,
-            fix: Some(mode.fix),
-            retest: Some(mode.retest),
-            tester: mode.tester,
-        })
-    });
+    let inside = layout
+        .circuit
+        .components
+        .iter()
+        .enumerate()
+        .flat_map(|(number, component)| {
+            data.modes
+                .iter()
+                .filter(move |m| m.kind == component.kind)
+                .map(move |mode| Fault {
+                    id: FaultId::new(component.id.clone(), mode.mode.clone()),
+                    part: Some(number),
+                    effects: &mode.effects,
+                    symptoms: &mode.symptoms,
+                    signs: &mode.signs,
+                    figures: &mode.figures,
+                    weight: mode.weight,
+                    fix: Some(mode.fix),
+                    retest: Some(mode.retest),
+                    tester: mode.tester,
+                })
+        });
     let outside = data.outside.iter().map(|o| Fault {
         id: FaultId::new(o.component.as_str(), o.mode.clone()),
         part: None,

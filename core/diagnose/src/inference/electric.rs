@@ -1,11 +1,12 @@
 //! Current and volts in one valve's electric circuit, by Ohm's law.
 
+use super::causes::Fault;
 use super::condition::Setting;
 use super::expect::Expect;
 use super::layout::DriveParts;
 use super::model::{Model, World};
-use crate::EngineState;
-use crate::faults::Command;
+use crate::faults::{Command, Effect};
+use crate::{EngineState, FaultId};
 
 /// Input resistance against which a path counts as no connection, Ω: a hundredth of a volt in ten on 10 MΩ would need more.
 const NO_PATH: f64 = 1e6;
@@ -14,6 +15,26 @@ const LAMP_RELATIVE: f64 = 0.4;
 
 /// Fuse of the jumper, A. Source: from memory, 3 to 5 A.
 const JUMPER_FUSE_A: f64 = 5.0;
+
+impl Model<'_> {
+    /// What a world's faults break in turn: the faults that open a fuse of themselves, where a short has opened it.
+    pub(crate) fn broken_in_turn(&self, world: &World, setting: Setting) -> Vec<FaultId> {
+        let mut broken = Vec::new();
+        for drive in &self.layout.drives {
+            let electric = Electric::new(self, world, drive, setting, EngineState::InGear, None);
+            if !electric.fuse_open || world.of(drive.fuse).series > NO_PATH {
+                continue;
+            }
+            let opens = |f: &&Fault| f.part == drive.fuse && f.effects.contains(&Effect::Opens);
+            if let Some(fault) = self.faults.iter().find(opens)
+                && !broken.contains(&fault.id)
+            {
+                broken.push(fault.id.clone());
+            }
+        }
+        broken
+    }
+}
 
 /// One valve's circuit in one state of the car.
 pub(super) struct Electric<'m> {
@@ -76,7 +97,11 @@ impl<'m> Electric<'m> {
         let short = shortest(&[
             world.of(drive.power_wire).to_ground,
             coil_condition.to_ground,
-            if setting.ground_switched { f64::INFINITY } else { world.of(drive.control_wire).to_ground },
+            if setting.ground_switched {
+                f64::INFINITY
+            } else {
+                world.of(drive.control_wire).to_ground
+            },
             coil + 2.0 * wire,
         ]);
         let blown = volts.0 / short > figures.fuse_blow_times.value * properties.fuse_a;
@@ -85,11 +110,23 @@ impl<'m> Electric<'m> {
         let upstream = world.of(drive.fuse).series + world.of(drive.splice).series + power_wire + connector;
         let (feed, back) = if setting.ground_switched {
             let fed = setting.ignition_fed || running;
-            let relay = if setting.ignition_fed { 0.0 } else { world.of(drive.relay).series };
-            let feed = if fuse_open || !fed { f64::INFINITY } else { upstream + relay };
+            let relay = if setting.ignition_fed {
+                0.0
+            } else {
+                world.of(drive.relay).series
+            };
+            let feed = if fuse_open || !fed {
+                f64::INFINITY
+            } else {
+                upstream + relay
+            };
             (feed, control_wire)
         } else {
-            let feed = if fuse_open { f64::INFINITY } else { upstream + control_wire };
+            let feed = if fuse_open {
+                f64::INFINITY
+            } else {
+                upstream + control_wire
+            };
             (feed, wire + world.of(drive.ground_point).series)
         };
         Self {
@@ -112,11 +149,6 @@ impl<'m> Electric<'m> {
         }
     }
 
-    /// A fault other than the fuse's own has opened the fuse.
-    pub fn fuse_is_open(&self) -> bool {
-        self.fuse_open
-    }
-
     /// The switch between coil and chassis (or battery) is closed, by the module or by a chafed wire.
     fn closed(&self) -> bool {
         if self.setting.ground_switched {
@@ -128,7 +160,11 @@ impl<'m> Electric<'m> {
 
     /// Resistance of the other pin to the chassis, by whichever way is shorter.
     fn return_path(&self) -> f64 {
-        if self.setting.ground_switched && self.control_to_ground { 0.0 } else { self.back }
+        if self.setting.ground_switched && self.control_to_ground {
+            0.0
+        } else {
+            self.back
+        }
     }
 
     /// Volts across the plugged-in coil.
@@ -138,7 +174,11 @@ impl<'m> Electric<'m> {
             return 0.0;
         }
         let driving = self.volts.0 - self.model.data.physics.switch_on_v.value;
-        if self.coil > NO_PATH { driving } else { driving * self.coil / (self.coil + around) }
+        if self.coil > NO_PATH {
+            driving
+        } else {
+            driving * self.coil / (self.coil + around)
+        }
     }
 
     /// Whether the valve is pulled.
@@ -182,7 +222,11 @@ impl<'m> Electric<'m> {
         let live = self.feed < NO_PATH && (self.setting.ground_switched || self.commanded);
         let power = if live { self.battery() } else { self.floating() };
         let other = if !self.setting.ground_switched {
-            if self.back < NO_PATH { self.volts(0.0, 0.0, 0.0) } else { self.floating() }
+            if self.back < NO_PATH {
+                self.volts(0.0, 0.0, 0.0)
+            } else {
+                self.floating()
+            }
         } else if self.control_to_battery {
             self.battery()
         } else if self.closed() {
@@ -206,7 +250,14 @@ impl<'m> Electric<'m> {
 
     /// Volts before and behind the fuse.
     pub fn at_fuse(&self) -> (Expect, Expect) {
-        (self.battery(), if self.fuse_open { self.volts(0.0, 0.0, 0.0) } else { self.battery() })
+        (
+            self.battery(),
+            if self.fuse_open {
+                self.volts(0.0, 0.0, 0.0)
+            } else {
+                self.battery()
+            },
+        )
     }
 
     /// Ohms of the fuse.
@@ -219,6 +270,21 @@ impl<'m> Electric<'m> {
         self.ohms(self.power_wire + if with_terminal { self.connector } else { 0.0 })
     }
 
+    /// Volts lost along the power wire under a lamp's current.
+    pub fn power_wire_drop(&self) -> Expect {
+        let lamp = self.model.data.physics.lamp_ohm.value;
+        let share = if self.power_wire > NO_PATH {
+            1.0
+        } else {
+            self.power_wire / (lamp + self.power_wire)
+        };
+        self.volts(
+            self.volts.0 * share,
+            LAMP_RELATIVE * self.volts.0 * share * (1.0 - share),
+            0.0,
+        )
+    }
+
     /// Whether the power wire has no path to the chassis.
     pub fn power_wire_clear(&self) -> Expect {
         Expect::Yes(if self.power_wire_to_ground { 0.0 } else { 1.0 })
@@ -228,7 +294,11 @@ impl<'m> Electric<'m> {
     pub fn across_pins(&self) -> (Expect, Expect) {
         let switch = self.model.data.physics.switch_on_v;
         let open = if self.closed() && self.feed < NO_PATH && self.return_path() < NO_PATH {
-            let broad = if self.control_to_ground { 0.0 } else { self.model.data.rates.open_load_off.value };
+            let broad = if self.control_to_ground {
+                0.0
+            } else {
+                self.model.data.rates.open_load_off.value
+            };
             self.volts(self.volts.0 - switch.value, switch.sd, broad)
         } else {
             self.floating()
@@ -241,20 +311,31 @@ impl<'m> Electric<'m> {
         } else {
             coil * around / (self.coil + around) * self.coil_relative
         };
-        (open, self.volts(coil, band + if coil > 0.0 { switch.sd } else { 0.0 }, 0.0))
+        (
+            open,
+            self.volts(coil, band + if coil > 0.0 { switch.sd } else { 0.0 }, 0.0),
+        )
     }
 
     /// Volts of the plugged-in control pin to the chassis, as it is now.
     pub fn control_pin(&self) -> Expect {
         let switch = self.model.data.physics.switch_on_v;
         if !self.setting.ground_switched {
-            return if self.closed() && self.feed < NO_PATH { self.battery() } else { self.volts(0.0, 0.0, 0.0) };
+            return if self.closed() && self.feed < NO_PATH {
+                self.battery()
+            } else {
+                self.volts(0.0, 0.0, 0.0)
+            };
         }
         if self.control_to_battery {
             self.battery()
         } else if self.closed() && self.return_path() < NO_PATH {
             let around = self.feed + self.coil + self.return_path();
-            let lost = if around > NO_PATH { 0.0 } else { self.volts.0 * self.return_path() / around };
+            let lost = if around > NO_PATH {
+                0.0
+            } else {
+                self.volts.0 * self.return_path() / around
+            };
             self.volts(switch.value + lost, switch.sd, 0.0)
         } else if self.feed + self.coil < NO_PATH {
             self.battery()
@@ -266,14 +347,26 @@ impl<'m> Electric<'m> {
     /// Ohms from connector to module, and whether that wire is clear of chassis and battery.
     pub fn control_wire(&self) -> (Expect, Expect, Expect) {
         let clear = |path: bool| Expect::Yes(if path { 0.0 } else { 1.0 });
-        (self.ohms(self.control_wire), clear(self.control_to_ground), clear(self.control_to_battery))
+        (
+            self.ohms(self.control_wire),
+            clear(self.control_to_ground),
+            clear(self.control_to_battery),
+        )
     }
 
     /// Ohms across the valve, and whether it is clear of its case.
     pub fn coil(&self, hot: bool) -> (Expect, Expect) {
-        let times = if hot { self.model.data.physics.coil_hot_times.value } else { 1.0 };
+        let times = if hot {
+            self.model.data.physics.coil_hot_times.value
+        } else {
+            1.0
+        };
         let ohms = match self.ohms(self.coil * times) {
-            Expect::Ohms { ohm, relative, leads } => Expect::Ohms { ohm, relative: relative.hypot(self.coil_relative), leads },
+            Expect::Ohms { ohm, relative, leads } => Expect::Ohms {
+                ohm,
+                relative: relative.hypot(self.coil_relative),
+                leads,
+            },
             other => other,
         };
         (ohms, Expect::Yes(if self.coil_to_case { 0.0 } else { 1.0 }))

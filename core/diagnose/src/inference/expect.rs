@@ -55,7 +55,11 @@ impl Expect {
                 (1.0 - anything) * normal(x, *mean, *sd) + anything / VOLTS_RANGE
             }
             (Self::Ohms { ohm, .. }, Value::Open) => {
-                if ohm.is_infinite() { 1.0 - slip } else { slip * SLIPPED_OPEN }
+                if ohm.is_infinite() {
+                    1.0 - slip
+                } else {
+                    slip * SLIPPED_OPEN
+                }
             }
             (Self::Ohms { ohm, relative, leads }, Value::Number(x)) => {
                 let wrong = slip * (1.0 - SLIPPED_OPEN) / OHMS_RANGE;
@@ -86,7 +90,9 @@ impl Expect {
     /// The values that stand for what could be read under this cause.
     pub fn typical(&self) -> Vec<Value> {
         match self {
-            Self::Volts { mean, .. } | Self::Vacuum { mean, .. } | Self::Figure { mean, .. } => vec![Value::Number(*mean)],
+            Self::Volts { mean, .. } | Self::Vacuum { mean, .. } | Self::Figure { mean, .. } => {
+                vec![Value::Number(*mean)]
+            }
             Self::Seconds { median, .. } => vec![Value::Number(*median)],
             Self::Ohms { ohm, .. } if ohm.is_infinite() => vec![Value::Open],
             Self::Ohms { ohm, .. } => vec![Value::Number(*ohm)],

@@ -4,7 +4,9 @@ use super::air;
 use super::expect::normal;
 use super::model::{Model, World};
 use crate::{ComponentKind, HoldAnswer, HoldCourse, TestId};
-use holdfast_measure::{Pressure, PressureUnit};
+use holdfast_measure::{Pressure, PressureUnit, Volume};
+use uom::si::pressure::kilopascal;
+use uom::si::volume::cubic_centimeter;
 
 /// Standard normal deviates and weights that stand for a person's pace at the pump.
 const PACE: [(f64, f64); 5] = [(-1.6, 0.1), (-0.8, 0.22), (0.0, 0.36), (0.8, 0.22), (1.6, 0.1)];
@@ -45,12 +47,18 @@ enum Course {
 impl HoldSeen {
     /// A hold that lost `drop` kPa in `seconds` from `start`.
     pub fn watched(start: f64, drop: f64, seconds: f64, strokes: Option<f64>) -> Self {
-        Self { readings: vec![(1.0, Course::Watched { start, drop, seconds })], strokes }
+        Self {
+            readings: vec![(1.0, Course::Watched { start, drop, seconds })],
+            strokes,
+        }
     }
 
     /// A hold that never got beyond `highest` kPa.
     pub fn never_reached(highest: f64) -> Self {
-        Self { readings: vec![(1.0, Course::NeverReached { highest })], strokes: None }
+        Self {
+            readings: vec![(1.0, Course::NeverReached { highest })],
+            strokes: None,
+        }
     }
 
     /// From an answer. `unit_slip`: how often a figure is in another unit than said.
@@ -62,24 +70,43 @@ impl HoldSeen {
             let course = match &answer.course {
                 HoldCourse::Spots { start, readings } => {
                     let (seconds, end) = readings.last().copied()?;
-                    Course::Watched { start: kpa(*start), drop: kpa(*start) - kpa(end), seconds }
+                    Course::Watched {
+                        start: kpa(*start),
+                        drop: kpa(*start) - kpa(end),
+                        seconds,
+                    }
                 }
                 HoldCourse::Trace { hz, readings } => {
                     let seen = |(i, r): (usize, &Option<f64>)| r.map(|r| (i as f64 / hz, r));
                     let first = readings.iter().enumerate().find_map(seen)?;
                     let last = readings.iter().enumerate().rev().find_map(seen)?;
-                    Course::Watched { start: kpa(first.1), drop: kpa(first.1) - kpa(last.1), seconds: last.0 - first.0 }
+                    Course::Watched {
+                        start: kpa(first.1),
+                        drop: kpa(first.1) - kpa(last.1),
+                        seconds: last.0 - first.0,
+                    }
                 }
-                HoldCourse::NeverReached { highest } => Course::NeverReached { highest: kpa(*highest) },
+                HoldCourse::NeverReached { highest } => Course::NeverReached {
+                    highest: kpa(*highest),
+                },
             };
             let possible = match course {
                 Course::Watched { start, seconds, .. } => {
-                    seconds > 0.0 && start < ambient && (unit == answer.unit || start > PLAUSIBLE_START * ambient)
+                    seconds > 0.0
+                        && start < ambient
+                        && (unit == answer.unit || start > PLAUSIBLE_START * ambient)
                 }
                 Course::NeverReached { highest } => highest < ambient,
             };
             if possible {
-                readings.push((if unit == answer.unit { 1.0 - unit_slip } else { unit_slip / others }, course));
+                readings.push((
+                    if unit == answer.unit {
+                        1.0 - unit_slip
+                    } else {
+                        unit_slip / others
+                    },
+                    course,
+                ));
             }
         }
         let total: f64 = readings.iter().map(|r| r.0).sum();
@@ -94,11 +121,17 @@ impl Model<'_> {
     /// The parts that a hold test sees, and where the pump joins them.
     pub(super) fn hold_scope(&self, test: &TestId) -> Option<HoldScope> {
         let scope = self.layout.circuit.scope(test)?;
-        let parts: Vec<usize> = scope.parts.iter().filter_map(|id| self.layout.number(id)).collect();
+        let parts: Vec<usize> = scope
+            .parts
+            .iter()
+            .filter_map(|id| self.layout.number(id))
+            .collect();
         // The pump joins where the tested valve was taken off; a part alone is its own beginning.
         let beside_valve = |part: &usize| {
             let neighbours = self.layout.up[*part].iter().chain(&self.layout.down[*part]);
-            neighbours.into_iter().any(|n| self.layout.kind(*n) == ComponentKind::Valve && !parts.contains(n))
+            neighbours
+                .into_iter()
+                .any(|n| self.layout.kind(*n) == ComponentKind::Valve && !parts.contains(n))
         };
         let mut entries: Vec<usize> = parts.iter().copied().filter(beside_valve).collect();
         if entries.is_empty() || parts.len() == 1 {
@@ -123,7 +156,9 @@ impl Model<'_> {
                 volume += self.layout.circuit.components[part].volume().value * 1e6;
                 leak += sound + condition.leak + condition.back_leak + condition.seat_leak;
                 leak += self.bleed(part, condition.vent_blocked);
-                if self.layout.kind(part) == ComponentKind::Valve && condition.stuck == Some(crate::faults::Stuck::Open) {
+                if self.layout.kind(part) == ComponentKind::Valve
+                    && condition.stuck == Some(crate::faults::Stuck::Open)
+                {
                     leak += air::hole(self.data.physics.valve_passage_mm.value);
                 }
             }
@@ -135,11 +170,34 @@ impl Model<'_> {
         (leak, volume)
     }
 
+    /// Strokes that a hold of a sound circuit takes to `start` kPa.
+    pub(crate) fn usual_strokes(&self, test: &TestId, start: f64) -> Option<f64> {
+        let scope = self.hold_scope(test)?;
+        let (_, volume) = self.under_vacuum(&self.world(&[]), &scope);
+        Some((self.ideal_strokes(volume, start) * self.data.physics.strokes_worn.value).max(1.0))
+    }
+
+    fn ideal_strokes(&self, volume: f64, start: f64) -> f64 {
+        holdfast_measure::strokes_to_reach(
+            Pressure::new::<kilopascal>(self.ambient),
+            Pressure::new::<kilopascal>(start.min(0.98 * self.ambient)),
+            Volume::new::<cubic_centimeter>(volume),
+            self.situation.pump(),
+        )
+    }
+
     /// Probability density of a hold under a supposed cause.
     pub(super) fn hold_likelihood(&self, world: &World, scope: &HoldScope, seen: &HoldSeen) -> f64 {
         let (leak, volume) = self.under_vacuum(world, scope);
-        let course: f64 = seen.readings.iter().map(|(p, course)| p * self.course(*course, leak, volume)).sum();
-        course * seen.strokes.map_or(1.0, |strokes| self.strokes(strokes, seen, leak, volume))
+        let course: f64 = seen
+            .readings
+            .iter()
+            .map(|(p, course)| p * self.course(*course, leak, volume))
+            .sum();
+        course
+            * seen
+                .strokes
+                .map_or(1.0, |strokes| self.strokes(strokes, seen, leak, volume))
     }
 
     fn displaced(&self, z: f64) -> f64 {
@@ -173,7 +231,8 @@ impl Model<'_> {
                 PACE.iter()
                     .map(|(z, w)| {
                         let deepest = air::pumped(leak, self.displaced(*z), self.ambient);
-                        w * normal(highest, deepest, HIGHEST_SD) / (1.0 + ((deepest - target) / HIGHEST_SD).exp())
+                        w * normal(highest, deepest, HIGHEST_SD)
+                            / (1.0 + ((deepest - target) / HIGHEST_SD).exp())
                     })
                     .sum()
             }
@@ -184,13 +243,7 @@ impl Model<'_> {
     fn strokes(&self, strokes: f64, seen: &HoldSeen, leak: f64, volume: f64) -> f64 {
         let figures = &self.data.physics;
         let likelihood = |start: f64| {
-            let pump = self.situation.pump();
-            let ideal = holdfast_measure::strokes_to_reach(
-                Pressure::new::<uom::si::pressure::kilopascal>(self.ambient),
-                Pressure::new::<uom::si::pressure::kilopascal>(start.min(0.98 * self.ambient)),
-                uom::si::f64::Volume::new::<uom::si::volume::cubic_centimeter>(volume),
-                pump,
-            );
+            let ideal = self.ideal_strokes(volume, start);
             let lost = (leak / (self.displaced(0.0) * (1.0 - start / self.ambient))).min(0.9);
             let expected = ideal.max(1.0) * figures.strokes_worn.value / (1.0 - lost);
             normal(strokes.ln(), expected.ln(), figures.strokes_log_sd.value)

@@ -34,17 +34,29 @@ pub(crate) struct Layout<'a> {
 
 impl<'a> Layout<'a> {
     pub fn new(circuit: &'a Circuit) -> Self {
-        let numbers: BTreeMap<&str, usize> =
-            circuit.components.iter().enumerate().map(|(i, c)| (c.id.as_str(), i)).collect();
+        let numbers: BTreeMap<&str, usize> = circuit
+            .components
+            .iter()
+            .enumerate()
+            .map(|(i, c)| (c.id.as_str(), i))
+            .collect();
         let mut down = vec![Vec::new(); circuit.components.len()];
         let mut up = down.clone();
         for link in &circuit.links {
-            if let (Some(&from), Some(&to)) = (numbers.get(link.from.as_str()), numbers.get(link.to.as_str())) {
+            if let (Some(&from), Some(&to)) = (numbers.get(link.from.as_str()), numbers.get(link.to.as_str()))
+            {
                 down[from].push(to);
                 up[to].push(from);
             }
         }
-        let of_kind = |kind| circuit.components.iter().enumerate().filter(move |(_, c)| c.kind == kind).map(|(i, _)| i);
+        let of_kind = |kind| {
+            circuit
+                .components
+                .iter()
+                .enumerate()
+                .filter(move |(_, c)| c.kind == kind)
+                .map(|(i, _)| i)
+        };
         let mounts = of_kind(ComponentKind::Mount).collect();
         let tester = of_kind(ComponentKind::HandPump).next();
         let find = |id: &ComponentId| numbers.get(id.as_str()).copied();
@@ -68,7 +80,15 @@ impl<'a> Layout<'a> {
                 })
             })
             .collect();
-        Self { circuit, down, up, mounts, drives, tester, numbers }
+        Self {
+            circuit,
+            down,
+            up,
+            mounts,
+            drives,
+            tester,
+            numbers,
+        }
     }
 
     /// The number of a component.
@@ -83,13 +103,16 @@ impl<'a> Layout<'a> {
 
     /// The drive that a test means: the one of the part named (its valve or an electric part of it), else the first.
     pub fn drive(&self, part: Option<&ComponentId>) -> Option<&DriveParts> {
-        let Some(part) = part else { return self.drives.first() };
-        let of_part = self
-            .circuit
-            .drives
-            .iter()
-            .position(|d| &d.valve == part || (d.parts().contains(&part) && self.circuit.drives.len() > 1));
-        of_part.and_then(|i| self.drives.get(i)).or_else(|| self.drives.first())
+        let Some(part) = part else {
+            return self.drives.first();
+        };
+        let of_part =
+            self.circuit.drives.iter().position(|d| {
+                &d.valve == part || (d.parts().contains(&part) && self.circuit.drives.len() > 1)
+            });
+        of_part
+            .and_then(|i| self.drives.get(i))
+            .or_else(|| self.drives.first())
     }
 
     /// The drive whose valve feeds a mount.

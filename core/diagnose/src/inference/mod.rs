@@ -14,11 +14,11 @@ mod posterior;
 mod predict;
 mod vacuum;
 
-pub(crate) use causes::Fault;
-pub(crate) use expect::Expect;
+pub(crate) use hold::HoldSeen;
 pub(crate) use model::Model;
 pub(crate) use observation::{Observation, Seen};
-pub(crate) use posterior::{Evaluated, Posterior, rank};
+pub(crate) use posterior::{Evaluated, Posterior, Way, log_sum, rank};
+pub(crate) use predict::depends_at_rest;
 
 #[cfg(test)]
 mod tests;

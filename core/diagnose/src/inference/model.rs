@@ -4,7 +4,10 @@ use super::causes::{Fault, faults};
 use super::condition::{Condition, Setting};
 use super::layout::{DriveParts, Layout};
 use crate::faults::{FaultData, data};
-use crate::{Circuit, EngineState, Feed, Reading, Situation, SourceKind, Switched, TestId, TestKind, VacuumMeans, Window};
+use crate::{
+    Circuit, EngineState, Feed, Reading, Situation, SourceKind, Switched, TestId, TestKind, VacuumMeans,
+    Window,
+};
 
 /// A circuit in a situation, its faults, and what is not known of it.
 pub(crate) struct Model<'a> {
@@ -33,7 +36,9 @@ pub(crate) struct World {
 impl World {
     /// The condition of a component; a part that the circuit does not have is sound.
     pub fn of(&self, part: Option<usize>) -> Condition {
-        part.and_then(|p| self.conditions.get(p)).copied().unwrap_or_default()
+        part.and_then(|p| self.conditions.get(p))
+            .copied()
+            .unwrap_or_default()
     }
 }
 
@@ -48,19 +53,38 @@ impl<'a> Model<'a> {
             // An intake keeps its absolute pressure: at altitude the vacuum is less by what the air has less.
             SourceKind::Intake => {
                 let share = figures.source_vacuum_share;
-                ((ambient - 101.325 * (1.0 - share.value)).max(0.0), share.sd * 101.325)
+                (
+                    (ambient - 101.325 * (1.0 - share.value)).max(0.0),
+                    share.sd * 101.325,
+                )
             }
-            SourceKind::MechanicalPump | SourceKind::ElectricPump => {
-                (figures.pump_vacuum_share.value * ambient, figures.pump_vacuum_share.sd * ambient)
-            }
+            SourceKind::MechanicalPump | SourceKind::ElectricPump => (
+                figures.pump_vacuum_share.value * ambient,
+                figures.pump_vacuum_share.sd * ambient,
+            ),
         };
-        Self { settings: settings(circuit, data), layout, situation, data, faults, ambient, source, seen_source: None }
+        Self {
+            settings: settings(circuit, data),
+            layout,
+            situation,
+            data,
+            faults,
+            ambient,
+            source,
+            seen_source: None,
+        }
     }
 
     /// The same, with what the readings say about the source taken as what it makes.
     pub fn knowing(mut self, readings: &[&Reading]) -> Self {
-        let gauge = readings.iter().rev().filter(|r| r.test.kind == TestKind::Source).find_map(|r| r.number("gauge"));
-        self.seen_source = gauge.map(|pa| pa / 1_000.0).filter(|kpa| *kpa > 0.3 * self.source.0 && *kpa < self.ambient);
+        let gauge = readings
+            .iter()
+            .rev()
+            .filter(|r| r.test.kind == TestKind::Source)
+            .find_map(|r| r.number("gauge"));
+        self.seen_source = gauge
+            .map(|pa| pa / 1_000.0)
+            .filter(|kpa| *kpa > 0.3 * self.source.0 && *kpa < self.ambient);
         self
     }
 
@@ -75,7 +99,10 @@ impl<'a> Model<'a> {
                 }
             }
         }
-        World { conditions, faults: faults.iter().map(|f| f.0).collect() }
+        World {
+            conditions,
+            faults: faults.iter().map(|f| f.0).collect(),
+        }
     }
 
     /// What the engine does in a test, where nothing else was said.
@@ -144,7 +171,15 @@ fn settings(circuit: &Circuit, data: &FaultData) -> Vec<(Setting, f64)> {
                 for (softens, ps) in both(soft) {
                     let p = pg * pi * pw * ps;
                     if p > 0.0 {
-                        all.push((Setting { ground_switched, ignition_fed, window_at_idle, softens }, p));
+                        all.push((
+                            Setting {
+                                ground_switched,
+                                ignition_fed,
+                                window_at_idle,
+                                softens,
+                            },
+                            p,
+                        ));
                     }
                 }
             }

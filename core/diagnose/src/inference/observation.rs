@@ -29,24 +29,55 @@ pub(crate) enum Seen {
     Complaint,
 }
 
+/// Numbers that differ by less than this share count as the same when outcomes are imagined.
+const ALIKE: f64 = 0.15;
 /// Least difference on the 0–3 scale that counts as a change.
 const SCALE_STEP: f64 = 1.0;
 /// Least ratio of vibration levels that counts as a change. Source: from memory, under 1.2 times is no effect.
 const LEVEL_RATIO: f64 = 1.2;
 
+impl Seen {
+    /// Whether two sets of values would be read as the same thing.
+    pub fn is_like(&self, other: &Self) -> bool {
+        let (Self::Fields(ours), Self::Fields(theirs)) = (self, other) else {
+            return self == other;
+        };
+        ours.len() == theirs.len()
+            && ours.iter().zip(theirs).all(|((k, a), (l, b))| {
+                k == l
+                    && match (a, b) {
+                        (Value::Number(a), Value::Number(b)) => {
+                            (a - b).abs() <= ALIKE * (1.0 + a.abs().max(b.abs()))
+                        }
+                        _ => a == b,
+                    }
+            })
+    }
+}
+
 impl Model<'_> {
+    /// What is complained of, as an observation; nothing where nobody said.
+    pub(crate) fn complained(&self) -> Option<Observation> {
+        let test = TestId::of(TestKind::Complaint);
+        (!self.situation.complaint.is_empty()).then(|| self.imagine(&test, Seen::Complaint))
+    }
+
     /// What a reading says, or nothing where it was not done.
     pub(crate) fn observe(&self, reading: &Reading) -> Option<Observation> {
         let seen = match &reading.answer {
-            Answer::Hold(hold) => {
-                Seen::Hold(HoldSeen::from_answer(hold, self.ambient, self.data.rates.unit_slip.value)?)
-            }
+            Answer::Hold(hold) => Seen::Hold(HoldSeen::from_answer(
+                hold,
+                self.ambient,
+                self.data.rates.unit_slip.value,
+            )?),
             Answer::Values(_) if matches!(reading.test.kind, TestKind::Shake) => {
                 Seen::Fields(vec![("changes".into(), Value::Yes(shake_changes(reading)?))])
             }
             Answer::Values(values) => {
-                let mut fields: Vec<(String, Value)> =
-                    values.iter().filter_map(|(key, v)| Some((key.as_str().to_owned(), self.field(key.as_str(), v)?))).collect();
+                let mut fields: Vec<(String, Value)> = values
+                    .iter()
+                    .filter_map(|(key, v)| Some((key.as_str().to_owned(), self.field(key.as_str(), v)?)))
+                    .collect();
                 // The one pin that was loaded is the power pin, whatever its number.
                 if reading.test.kind == TestKind::SupplyLoaded && fields.iter().all(|(k, _)| k != "pin1") {
                     for (key, _) in fields.iter_mut().filter(|(k, _)| k == "pin2") {
@@ -65,7 +96,10 @@ impl Model<'_> {
             Answer::NotDone { .. } | Answer::NotAvailable => return None,
         };
         Some(Observation {
-            engine: reading.state.engine.unwrap_or_else(|| self.asked_engine(reading.test.kind)),
+            engine: reading
+                .state
+                .engine
+                .unwrap_or_else(|| self.asked_engine(reading.test.kind)),
             hot: reading.state.hot.unwrap_or(false),
             connected: reading.state.connected,
             scope: self.hold_scope(&reading.test),

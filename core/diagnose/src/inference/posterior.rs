@@ -53,7 +53,10 @@ pub(crate) fn rank(model: &Model<'_>, seen: &[Observation]) -> Posterior {
     let evaluation = Evaluation::new(model, seen);
     let mut causes = vec![evaluation.cause(&[])];
     causes.extend((0..model.faults.len()).map(|fault| evaluation.cause(&[fault])));
-    let top = causes.iter().map(|c| c.ln_weight).fold(f64::NEG_INFINITY, f64::max);
+    let top = causes
+        .iter()
+        .map(|c| c.ln_weight)
+        .fold(f64::NEG_INFINITY, f64::max);
     let total: f64 = causes.iter().map(|c| (c.ln_weight - top).exp()).sum();
     for cause in &mut causes {
         cause.p = (cause.ln_weight - top).exp() / total;
@@ -83,52 +86,44 @@ impl<'m> Evaluation<'m> {
         let depends: Vec<Depends> = seen.iter().map(|o| depends(&o.seen, o.test.kind)).collect();
         let sound_ln = seen
             .iter()
-            .map(|o| model.settings.iter().map(|(s, _)| model.likelihood(o, &sound, *s).ln()).collect())
+            .map(|o| {
+                model
+                    .settings
+                    .iter()
+                    .map(|(s, _)| model.likelihood(o, &sound, *s).ln())
+                    .collect()
+            })
             .collect();
-        Self { model, seen, depends, sound_ln }
-    }
-
-    /// Whether the faults change what an observation shows.
-    fn touches(&self, observation: usize, faults: &[usize]) -> bool {
-        faults.iter().any(|f| {
-            let fault = &self.model.faults[*f];
-            match (self.depends[observation], fault.part) {
-                (Depends::Rest, None) => false,
-                (Depends::Rest, Some(part)) => {
-                    Some(part) == self.model.layout.tester
-                        || self.seen[observation].scope.as_ref().is_some_and(|s| s.contains(part))
-                }
-                (Depends::Electric, _) => fault.is_electric(),
-                (Depends::Signs | Depends::Work, _) => !fault.tester,
-            }
-        })
+        Self {
+            model,
+            seen,
+            depends,
+            sound_ln,
+        }
     }
 
     fn cause(&self, faults: &[usize]) -> Evaluated {
         let model = self.model;
         let size = faults.first().map_or(Size::Fixed, |f| model.faults[*f].size());
-        let weight = faults.iter().map(|f| model.faults[*f].weight).product::<f64>() * model.data.nothing_wrong;
+        let weight =
+            faults.iter().map(|f| model.faults[*f].weight).product::<f64>() * model.data.nothing_wrong;
         let world = |size: f64| model.world(&faults.iter().map(|f| (*f, size)).collect::<Vec<_>>());
-        let touched: Vec<bool> = (0..self.seen.len()).map(|o| self.touches(o, faults)).collect();
+        let touched: Vec<bool> = self.seen.iter().map(|o| model.touches(o, faults)).collect();
 
         let rest = self.rest_steps(size, &touched, &world);
         let work = self.work_steps(size, &touched, &world);
         let settings = &model.settings;
         let ln_settings: Vec<f64> = settings.iter().map(|(_, p)| p.ln()).collect();
 
-        // What is known of the leak at work from the leak at rest.
-        let link = |r: usize, w: usize| match size {
-            Size::Leak(_) => {
-                let times = model.data.physics.leak_at_work_times.0;
-                let z = ((work[w].1.size / rest[r].size).log10() - times.median.log10()) / times.log10_sd;
-                -0.5 * z * z + (WORK_GRID.1 / times.log10_sd / (2.0 * std::f64::consts::PI).sqrt()).ln()
-            }
-            _ => 0.0,
-        };
         let sum = |ln: &[f64]| ln.iter().sum::<f64>();
-        let rest_ln: Vec<f64> = rest.iter().map(|s| s.ln_weight + sum(&s.ln_likelihoods)).collect();
-        let work_ln: Vec<f64> =
-            work.iter().map(|(setting, s)| ln_settings[*setting] + s.ln_weight + sum(&s.ln_likelihoods)).collect();
+        let rest_ln: Vec<f64> = rest
+            .iter()
+            .map(|s| s.ln_weight + sum(&s.ln_likelihoods))
+            .collect();
+        let work_ln: Vec<f64> = work
+            .iter()
+            .map(|(setting, s)| ln_settings[*setting] + s.ln_weight + sum(&s.ln_likelihoods))
+            .collect();
         let steps_of_setting = work.len() / settings.len();
         let by_size: Vec<f64> = (0..steps_of_setting)
             .map(|w| log_sum((0..settings.len()).map(|s| work_ln[s * steps_of_setting + w])))
@@ -137,8 +132,8 @@ impl<'m> Evaluation<'m> {
         let mut rest_total = vec![f64::NEG_INFINITY; rest.len()];
         let mut work_factor = vec![f64::NEG_INFINITY; steps_of_setting];
         for (r, total) in rest_total.iter_mut().enumerate() {
-            for w in 0..steps_of_setting {
-                let link = link(r, w);
+            let link = self.link(size, rest[r].size, &work[..steps_of_setting]);
+            for (w, link) in link.iter().enumerate() {
                 *total = log_add(*total, link + by_size[w]);
                 work_factor[w] = log_add(work_factor[w], link + rest_ln[r]);
             }
@@ -155,15 +150,41 @@ impl<'m> Evaluation<'m> {
         let ln_given_others = (0..self.seen.len())
             .map(|o| {
                 let inverse: f64 = if self.depends[o] == Depends::Rest {
-                    rest.iter().zip(&rest_p).map(|(s, p)| p * (-s.ln_likelihoods[o]).exp()).sum()
+                    rest.iter()
+                        .zip(&rest_p)
+                        .map(|(s, p)| p * (-s.ln_likelihoods[o]).exp())
+                        .sum()
                 } else {
-                    work.iter().zip(&work_p).map(|((_, s), p)| p * (-s.ln_likelihoods[o]).exp()).sum()
+                    work.iter()
+                        .zip(&work_p)
+                        .map(|((_, s), p)| p * (-s.ln_likelihoods[o]).exp())
+                        .sum()
                 };
                 -inverse.ln()
             })
             .collect();
         let ways = self.ways(&rest, &rest_p, &work, &work_p, &world);
-        Evaluated { faults: faults.to_vec(), p: 0.0, ln_weight: weight.ln() + evidence, ln_given_others, ways }
+        Evaluated {
+            faults: faults.to_vec(),
+            p: 0.0,
+            ln_weight: weight.ln() + evidence,
+            ln_given_others,
+            ways,
+        }
+    }
+
+    /// ln of the probabilities of the sizes at work, when the size at rest is known.
+    fn link(&self, size: Size, at_rest: f64, work: &[(usize, Step)]) -> Vec<f64> {
+        let Size::Leak(_) = size else {
+            return vec![0.0; work.len()];
+        };
+        let times = self.model.data.physics.leak_at_work_times.0;
+        let ln: Vec<f64> = work
+            .iter()
+            .map(|(_, step)| ((step.size / at_rest / times.median).log10() / times.log10_sd).powi(2) * -0.5)
+            .collect();
+        let total = log_sum(ln.iter().copied());
+        ln.into_iter().map(|l| l - total).collect()
     }
 
     /// The sizes at rest with the ln likelihoods of the holds.
@@ -177,13 +198,17 @@ impl<'m> Evaluation<'m> {
             .map(|(size, ln_weight)| {
                 let world = world(size);
                 let ln = |o: usize| match (self.depends[o], touched[o]) {
-                    (Depends::Rest, true) => {
-                        self.model.settings.first().map_or(0.0, |(s, _)| self.model.likelihood(&self.seen[o], &world, *s).ln())
-                    }
+                    (Depends::Rest, true) => self.model.settings.first().map_or(0.0, |(s, _)| {
+                        self.model.likelihood(&self.seen[o], &world, *s).ln()
+                    }),
                     (Depends::Rest, false) => self.sound_ln[o].first().copied().unwrap_or(0.0),
                     _ => 0.0,
                 };
-                Step { size, ln_weight, ln_likelihoods: (0..self.seen.len()).map(ln).collect() }
+                Step {
+                    size,
+                    ln_weight,
+                    ln_likelihoods: (0..self.seen.len()).map(ln).collect(),
+                }
             })
             .collect()
     }
@@ -195,7 +220,9 @@ impl<'m> Evaluation<'m> {
             Size::Resistance(spread) => points(spread, REST_POINTS),
             Size::Leak(_) => {
                 let (first, step, number) = WORK_GRID;
-                (0..number).map(|i| (10f64.powf(first + step * i as f64), 0.0)).collect()
+                (0..number)
+                    .map(|i| (10f64.powf(first + step * i as f64), 0.0))
+                    .collect()
             }
         };
         let worlds: Vec<World> = points.iter().map(|(size, _)| world(*size)).collect();
@@ -208,7 +235,14 @@ impl<'m> Evaluation<'m> {
                     (_, true) => self.model.likelihood(&self.seen[o], world, *setting).ln(),
                 };
                 let ln_likelihoods = (0..self.seen.len()).map(ln).collect();
-                steps.push((setting_number, Step { size: *size, ln_weight: *ln_weight, ln_likelihoods }));
+                steps.push((
+                    setting_number,
+                    Step {
+                        size: *size,
+                        ln_weight: *ln_weight,
+                        ln_likelihoods,
+                    },
+                ));
             }
         }
         steps
@@ -232,10 +266,23 @@ impl<'m> Evaluation<'m> {
             .enumerate()
             .map(|(i, w)| {
                 let (setting, step) = &work[*w];
-                let at_work = if leaks || step.size > 0.0 { world(step.size) } else { world(0.0) };
+                let at_work = if leaks || step.size > 0.0 {
+                    world(step.size)
+                } else {
+                    world(0.0)
+                };
                 let share = (i as f64 + 0.5) / order.len() as f64;
-                let at_rest = if leaks { world(rest[quantile(rest_p, share)].size) } else { at_work.clone() };
-                Way { weight: work_p[*w] / kept.max(f64::MIN_POSITIVE), at_rest, at_work, setting: self.model.settings[*setting].0 }
+                let at_rest = if leaks {
+                    world(rest[quantile(rest_p, share)].size)
+                } else {
+                    at_work.clone()
+                };
+                Way {
+                    weight: work_p[*w] / kept.max(f64::MIN_POSITIVE),
+                    at_rest,
+                    at_work,
+                    setting: self.model.settings[*setting].0,
+                }
             })
             .collect()
     }
@@ -246,7 +293,10 @@ fn points(spread: Spread, number: usize) -> Vec<(f64, f64)> {
     let step = 2.0 * REST_REACH / (number - 1) as f64;
     let deviates: Vec<f64> = (0..number).map(|i| -REST_REACH + step * i as f64).collect();
     let total = log_sum(deviates.iter().map(|z| -0.5 * z * z));
-    deviates.into_iter().map(|z| (spread.at(z), -0.5 * z * z - total)).collect()
+    deviates
+        .into_iter()
+        .map(|z| (spread.at(z), -0.5 * z * z - total))
+        .collect()
 }
 
 /// The number of the point at which a share of the weight is reached.
@@ -263,11 +313,19 @@ fn quantile(weights: &[f64], share: f64) -> usize {
 
 fn log_add(a: f64, b: f64) -> f64 {
     let (high, low) = if a > b { (a, b) } else { (b, a) };
-    if low == f64::NEG_INFINITY { high } else { high + (low - high).exp().ln_1p() }
+    if low == f64::NEG_INFINITY {
+        high
+    } else {
+        high + (low - high).exp().ln_1p()
+    }
 }
 
 /// ln of a sum, of terms given by their ln.
 pub(crate) fn log_sum(terms: impl Iterator<Item = f64> + Clone) -> f64 {
     let top = terms.clone().fold(f64::NEG_INFINITY, f64::max);
-    if top == f64::NEG_INFINITY { top } else { top + terms.map(|t| (t - top).exp()).sum::<f64>().ln() }
+    if top == f64::NEG_INFINITY {
+        top
+    } else {
+        top + terms.map(|t| (t - top).exp()).sum::<f64>().ln()
+    }
 }

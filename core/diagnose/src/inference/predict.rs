@@ -29,9 +29,15 @@ pub(crate) fn depends(seen: &Seen, test: TestKind) -> Depends {
         (Seen::Hold(_), _) => Depends::Rest,
         (Seen::Look(_), _) => Depends::Signs,
         (Seen::Complaint, _) => Depends::Work,
-        (_, TestKind::MountLook | TestKind::MountMove | TestKind::IdleQuality | TestKind::Wiggle | TestKind::ProveMeter | TestKind::Flow) => {
-            Depends::Signs
-        }
+        (
+            _,
+            TestKind::MountLook
+            | TestKind::MountMove
+            | TestKind::IdleQuality
+            | TestKind::Wiggle
+            | TestKind::ProveMeter
+            | TestKind::Flow,
+        ) => Depends::Signs,
         (
             _,
             TestKind::SupplyVolts
@@ -47,11 +53,48 @@ pub(crate) fn depends(seen: &Seen, test: TestKind) -> Depends {
     }
 }
 
+/// Whether an observation is of the circuit at rest: a hold test.
+pub(crate) fn depends_at_rest(seen: &Observation) -> bool {
+    depends(&seen.seen, seen.test.kind) == Depends::Rest
+}
+
 impl Model<'_> {
+    /// Whether any of the faults can change what an observation shows.
+    pub(crate) fn touches(&self, seen: &Observation, faults: &[usize]) -> bool {
+        let tested = seen.test.part.as_ref().and_then(|id| self.layout.number(id));
+        faults.iter().any(|f| {
+            let fault = &self.faults[*f];
+            let shows = |signs: &std::collections::BTreeMap<String, f64>| {
+                let kind = seen.test.kind.as_str();
+                signs
+                    .keys()
+                    .any(|key| key.strip_prefix(kind).is_some_and(|rest| rest.starts_with('.')))
+            };
+            match depends(&seen.seen, seen.test.kind) {
+                Depends::Rest => fault.part.is_some_and(|part| {
+                    Some(part) == self.layout.tester || seen.scope.as_ref().is_some_and(|s| s.contains(part))
+                }),
+                Depends::Signs if seen.test.kind == TestKind::Flow => fault.part == tested,
+                Depends::Signs => {
+                    (shows(&fault.signs) || shows(&fault.figures))
+                        && (fault.part.is_none() || tested.is_none() || fault.part == tested)
+                }
+                Depends::Electric => fault.is_electric(),
+                Depends::Work if matches!(seen.test.kind, TestKind::Complaint | TestKind::Codes) => {
+                    !fault.tester
+                }
+                Depends::Work => !fault.tester && !fault.effects.is_empty(),
+            }
+        })
+    }
+
     /// Probability (density) of an observation in a world. Readings of the same test are comparable with each other only.
     pub(crate) fn likelihood(&self, seen: &Observation, world: &World, setting: Setting) -> f64 {
         match &seen.seen {
-            Seen::Hold(hold) => seen.scope.as_ref().map_or(1.0, |scope| self.hold_likelihood(world, scope, hold)),
+            Seen::Hold(hold) => seen
+                .scope
+                .as_ref()
+                .map_or(1.0, |scope| self.hold_likelihood(world, scope, hold)),
             Seen::Look(parts) => self.look(world, parts),
             Seen::Complaint => self.complaints(world, setting),
             Seen::Fields(values) => {
@@ -93,12 +136,17 @@ impl Model<'_> {
             | TestKind::ValveOn => one(self.vacuum_fields(seen, world, setting)),
             TestKind::Flow => {
                 let part = test.part.as_ref().and_then(|id| self.layout.number(id));
-                one(vec![("free", Expect::Yes(if world.of(part).blocks { 0.0 } else { 1.0 }))])
+                one(vec![(
+                    "free",
+                    Expect::Yes(if world.of(part).blocks { 0.0 } else { 1.0 }),
+                )])
             }
             TestKind::Complaint => one(vec![("present", self.reproduced(world, setting))]),
-            TestKind::Codes | TestKind::IdleQuality | TestKind::MountLook | TestKind::MountMove | TestKind::Wiggle => {
-                one(self.sign_fields(seen, world, setting))
-            }
+            TestKind::Codes
+            | TestKind::IdleQuality
+            | TestKind::MountLook
+            | TestKind::MountMove
+            | TestKind::Wiggle => one(self.sign_fields(seen, world, setting)),
             TestKind::SupplyVolts
             | TestKind::SupplyLoaded
             | TestKind::Fuse
@@ -111,8 +159,16 @@ impl Model<'_> {
         }
     }
 
-    fn electric_fields(&self, seen: &Observation, world: &World, setting: Setting, battery: Option<f64>) -> Fields {
-        let Some(drive) = self.drive_of(&seen.test) else { return vec![(1.0, Vec::new())] };
+    fn electric_fields(
+        &self,
+        seen: &Observation,
+        world: &World,
+        setting: Setting,
+        battery: Option<f64>,
+    ) -> Fields {
+        let Some(drive) = self.drive_of(&seen.test) else {
+            return vec![(1.0, Vec::new())];
+        };
         let with = |engine| Electric::new(self, world, drive, setting, engine, battery);
         let now = with(seen.engine);
         let one = |fields| vec![(1.0, fields)];
@@ -120,32 +176,59 @@ impl Model<'_> {
             TestKind::SupplyVolts => {
                 let (power, other) = now.pins();
                 // Pin numbers differ between connectors.
-                vec![(0.5, vec![("pin1", power), ("pin2", other)]), (0.5, vec![("pin2", power), ("pin1", other)])]
+                vec![
+                    (0.5, vec![("pin1", power), ("pin2", other)]),
+                    (0.5, vec![("pin2", power), ("pin1", other)]),
+                ]
             }
             TestKind::SupplyLoaded => one(vec![("pin1", now.loaded())]),
             TestKind::Fuse => {
                 let (before, behind) = now.at_fuse();
-                one(vec![("in_v", before), ("out_v", behind), ("ohms", now.fuse_ohms())])
+                one(vec![
+                    ("in_v", before),
+                    ("out_v", behind),
+                    ("ohms", now.fuse_ohms()),
+                ])
             }
             TestKind::PowerWire => {
                 let with_terminal = self.data.rates.terminal_in_wire_test.value;
-                let fields = |terminal| vec![("ohms", now.power_wire_ohms(terminal)), ("to_ground_open", now.power_wire_clear())];
-                vec![(1.0 - with_terminal, fields(false)), (with_terminal, fields(true))]
+                let fields = |terminal| {
+                    vec![
+                        ("ohms", now.power_wire_ohms(terminal)),
+                        ("drop_v", now.power_wire_drop()),
+                        ("to_ground_open", now.power_wire_clear()),
+                    ]
+                };
+                vec![
+                    (1.0 - with_terminal, fields(false)),
+                    (with_terminal, fields(true)),
+                ]
             }
             TestKind::ValveVolts => {
                 let (open, plugged) = now.across_pins();
-                let volts = if seen.connected == Some(true) { plugged } else { open };
+                let volts = if seen.connected == Some(true) {
+                    plugged
+                } else {
+                    open
+                };
                 one(vec![("volts", volts), ("plugged_v", plugged)])
             }
             TestKind::ControlPin => {
                 // Off means out of the window, with the feed still there.
-                let out = Setting { window_at_idle: false, ..setting };
+                let out = Setting {
+                    window_at_idle: false,
+                    ..setting
+                };
                 let off = Electric::new(self, world, drive, out, EngineState::Idle, battery);
                 one(vec![("off_v", off.control_pin()), ("on_v", now.control_pin())])
             }
             TestKind::ControlWire => {
                 let (ohms, ground, battery) = now.control_wire();
-                one(vec![("ohms", ohms), ("to_ground_open", ground), ("to_battery_open", battery)])
+                one(vec![
+                    ("ohms", ohms),
+                    ("to_ground_open", ground),
+                    ("to_battery_open", battery),
+                ])
             }
             TestKind::Coil => {
                 let (ohms, case) = now.coil(seen.hot);
@@ -161,7 +244,9 @@ impl Model<'_> {
         world: &World,
         setting: Setting,
     ) -> Vec<(&'static str, Expect)> {
-        let Some(drive) = self.drive_of(&seen.test) else { return Vec::new() };
+        let Some(drive) = self.drive_of(&seen.test) else {
+            return Vec::new();
+        };
         let figures = &self.data.physics;
         let level = self.source.0;
         let work = self.at_work(world, drive, setting, seen.engine);
@@ -173,9 +258,16 @@ impl Model<'_> {
         let vacuum = |kpa: f64| {
             let share = kpa / level.max(1.0);
             let sd = (level_sd * share).hypot(figures.delivered_sd_kpa.value * (0.3 + 0.7 * share));
-            Expect::Vacuum { mean: kpa * times, sd, range: self.ambient }
+            Expect::Vacuum {
+                mean: kpa * times,
+                sd,
+                range: self.ambient,
+            }
         };
-        let seconds = |figure: crate::faults::Figure| Expect::Seconds { median: figure.value, log10_sd: figure.log10_sd };
+        let seconds = |figure: crate::faults::Figure| Expect::Seconds {
+            median: figure.value,
+            log10_sd: figure.log10_sd,
+        };
         let some = |kpa: f64| kpa > 0.3 * level;
         match seen.test.kind {
             TestKind::Source => {
@@ -186,7 +278,10 @@ impl Model<'_> {
                     sd: (sd * share).hypot(figures.delivered_sd_kpa.value * 0.3),
                     range: self.ambient,
                 };
-                vec![("gauge", expect), ("felt", Expect::Yes(if some(work.inlet) { 1.0 } else { 0.05 }))]
+                vec![
+                    ("gauge", expect),
+                    ("felt", Expect::Yes(if some(work.inlet) { 1.0 } else { 0.05 })),
+                ]
             }
             TestKind::Delivered => {
                 let mut fields = vec![("gauge", vacuum(work.on))];
@@ -198,14 +293,26 @@ impl Model<'_> {
             TestKind::SwitchOver => {
                 let mut fields = vec![("gauge", vacuum(work.off))];
                 if some(work.on) && work.off < 0.5 * work.on {
-                    fields.push(("seconds", seconds(if work.vents { figures.vent_s } else { figures.vent_blocked_s })));
+                    fields.push((
+                        "seconds",
+                        seconds(if work.vents {
+                            figures.vent_s
+                        } else {
+                            figures.vent_blocked_s
+                        }),
+                    ));
                 }
                 fields
             }
             TestKind::Bypass => {
                 let (mounts, _) = self.at_mounts(world, setting, seen.engine);
-                let gains = |m: &&super::vacuum::MountAtWork| m.reached && !m.dead && m.on < figures.starved_below.value;
-                vec![("changes", self.felt(mounts.iter().filter(gains).count(), mounts.len()))]
+                let gains = |m: &&super::vacuum::MountAtWork| {
+                    m.reached && !m.dead && m.on < figures.starved_below.value
+                };
+                vec![(
+                    "changes",
+                    self.felt(mounts.iter().filter(gains).count(), mounts.len()),
+                )]
             }
             TestKind::Shake => vec![("changes", self.shake(seen, world, setting))],
             TestKind::ValveOff => {
@@ -214,12 +321,16 @@ impl Model<'_> {
                 let seat = valve.seat_leak / (valve.seat_leak + SEAT_FELT);
                 vec![
                     ("passes", Expect::Yes(if open { 1.0 } else { seat })),
-                    ("vents", Expect::Yes(if open || valve.vent_blocked { 0.0 } else { 1.0 })),
+                    (
+                        "vents",
+                        Expect::Yes(if open || valve.vent_blocked { 0.0 } else { 1.0 }),
+                    ),
                 ]
             }
             TestKind::ValveOn => {
                 let valve = world.of(Some(drive.valve));
-                let powered = Electric::new(self, world, drive, setting, EngineState::Off, None).moves_on_jumper();
+                let powered =
+                    Electric::new(self, world, drive, setting, EngineState::Off, None).moves_on_jumper();
                 let moves = powered && valve.stuck.is_none();
                 let open = moves != self.at_rest_open(world, drive.valve);
                 let vent = valve.vent_leak / (valve.vent_leak + SEAT_FELT);
@@ -250,7 +361,10 @@ impl Model<'_> {
             None => {
                 let (mounts, _) = self.at_mounts(world, setting, seen.engine);
                 let starved = self.data.physics.starved_below.value;
-                self.felt(mounts.iter().filter(|m| !m.dead && m.on >= starved).count(), mounts.len())
+                self.felt(
+                    mounts.iter().filter(|m| !m.dead && m.on >= starved).count(),
+                    mounts.len(),
+                )
             }
         }
     }
@@ -268,7 +382,11 @@ impl Model<'_> {
             keep * self.sign(&format!("look.{}", state.as_str()), faults.iter().copied())
         };
         let nothing = |faults: &[usize]| -> f64 {
-            LookState::ALL.into_iter().skip(1).map(|state| 1.0 - shows(state, faults)).product()
+            LookState::ALL
+                .into_iter()
+                .skip(1)
+                .map(|state| 1.0 - shows(state, faults))
+                .product()
         };
         let sound = nothing(&[]);
         let mut likelihood = 1.0;
@@ -277,8 +395,12 @@ impl Model<'_> {
         looked.sort_unstable();
         looked.dedup();
         for number in looked {
-            let faults: Vec<usize> =
-                world.faults.iter().copied().filter(|f| self.faults[*f].part == Some(number)).collect();
+            let faults: Vec<usize> = world
+                .faults
+                .iter()
+                .copied()
+                .filter(|f| self.faults[*f].part == Some(number))
+                .collect();
             let seen = parts.iter().find(|(n, _)| *n == number);
             likelihood *= seen.map_or_else(|| nothing(&faults), |(_, state)| shows(*state, &faults)) / sound;
         }
@@ -287,14 +409,28 @@ impl Model<'_> {
 
     /// Share of cars that show a sign with these faults.
     fn sign(&self, key: &str, faults: impl Iterator<Item = usize>) -> f64 {
-        let base = self.data.signs_when_sound.get(key).copied().unwrap_or(UNLISTED_SIGN);
-        let hidden: f64 = faults.filter_map(|f| self.faults[f].signs.get(key)).map(|p| 1.0 - p).product();
+        let base = self
+            .data
+            .signs_when_sound
+            .get(key)
+            .copied()
+            .unwrap_or(UNLISTED_SIGN);
+        let hidden: f64 = faults
+            .filter_map(|f| self.faults[f].signs.get(key))
+            .map(|p| 1.0 - p)
+            .product();
         1.0 - (1.0 - base) * hidden
     }
 
-    fn sign_fields(&self, seen: &Observation, world: &World, setting: Setting) -> Vec<(&'static str, Expect)> {
+    fn sign_fields(
+        &self,
+        seen: &Observation,
+        world: &World,
+        setting: Setting,
+    ) -> Vec<(&'static str, Expect)> {
         let part = seen.test.part.as_ref().and_then(|id| self.layout.number(id));
-        let here = |f: &usize| self.faults[*f].part.is_none() || part.is_none() || self.faults[*f].part == part;
+        let here =
+            |f: &usize| self.faults[*f].part.is_none() || part.is_none() || self.faults[*f].part == part;
         let faults: Vec<usize> = world.faults.iter().copied().filter(here).collect();
         let keys: &[&'static str] = match seen.test.kind {
             TestKind::Codes => &["list"],
@@ -306,15 +442,29 @@ impl Model<'_> {
         let field = |key: &&'static str| {
             let name = format!("{}.{key}", seen.test.kind);
             if let Some(sound) = self.data.figures_when_sound.get(&name) {
-                let mean = faults.iter().find_map(|f| self.faults[*f].figures.get(&name)).copied();
-                let expect = Expect::Figure { mean: mean.unwrap_or(sound.mean), sd: sound.sd, range: FIGURE_RANGE * sound.sd };
+                let mean = faults
+                    .iter()
+                    .find_map(|f| self.faults[*f].figures.get(&name))
+                    .copied();
+                let expect = Expect::Figure {
+                    mean: mean.unwrap_or(sound.mean),
+                    sd: sound.sd,
+                    range: FIGURE_RANGE * sound.sd,
+                };
                 return (*key, expect);
             }
             let mut p = self.sign(&name, faults.iter().copied());
             if seen.test.kind == TestKind::Codes && self.fault_seen(world, setting) {
                 p = 1.0 - (1.0 - p) * (1.0 - CODE_STORED);
             }
-            (*key, Expect::Yes(if self.data.good_when_yes.contains(&name) { 1.0 - p } else { p }))
+            (
+                *key,
+                Expect::Yes(if self.data.good_when_yes.contains(&name) {
+                    1.0 - p
+                } else {
+                    p
+                }),
+            )
         };
         keys.iter().map(field).collect()
     }
@@ -330,15 +480,24 @@ impl Model<'_> {
 
     /// Probability that somebody with this car complains as was done.
     fn complaints(&self, world: &World, setting: Setting) -> f64 {
-        self.complaint_shares(world, setting).into_iter().map(|(_, p)| p).product()
+        self.complaint_shares(world, setting)
+            .into_iter()
+            .map(|(_, p)| p)
+            .product()
     }
 
     /// How much of the complaint is due to the world's faults and not to chance, 0–1.
     pub(crate) fn explained(&self, world: &World, setting: Setting) -> f64 {
         let base = self.data.complaint_without_fault;
         let shares = self.complaint_shares(world, setting);
-        let least = shares.iter().filter(|(c, _)| *c != Complaint::None).map(|(_, p)| 1.0 - base / p);
-        least.fold(None, |worst: Option<f64>, x| Some(worst.map_or(x, |w| w.min(x)))).unwrap_or(0.0).clamp(0.0, 1.0)
+        let least = shares
+            .iter()
+            .filter(|(c, _)| *c != Complaint::None)
+            .map(|(_, p)| 1.0 - base / p);
+        least
+            .fold(None, |worst: Option<f64>, x| Some(worst.map_or(x, |w| w.min(x))))
+            .unwrap_or(0.0)
+            .clamp(0.0, 1.0)
     }
 
     fn complaint_shares(&self, world: &World, setting: Setting) -> Vec<(Complaint, f64)> {
@@ -348,7 +507,11 @@ impl Model<'_> {
                 .iter()
                 .filter_map(|(name, p)| {
                     let symptom = self.data.symptoms.get(*name)?;
-                    let side = if setting.softens { &symptom.soft } else { &symptom.stiff };
+                    let side = if setting.softens {
+                        &symptom.soft
+                    } else {
+                        &symptom.stiff
+                    };
                     Some(1.0 - p * side.get(&complaint).copied().unwrap_or(0.0))
                 })
                 .product();
@@ -359,7 +522,10 @@ impl Model<'_> {
             .iter()
             .map(|&complaint| match complaint {
                 Complaint::None => {
-                    let silent = Complaint::ALL.into_iter().filter(|c| *c != Complaint::None).map(|c| 1.0 - table(c));
+                    let silent = Complaint::ALL
+                        .into_iter()
+                        .filter(|c| *c != Complaint::None)
+                        .map(|c| 1.0 - table(c));
                     (complaint, silent.product())
                 }
                 other => (other, table(other)),
@@ -371,15 +537,30 @@ impl Model<'_> {
         let figures = &self.data.physics;
         let (mounts, fault_seen) = self.at_mounts(world, setting, EngineState::InGear);
         let share = |n: usize| (n as f64 / mounts.len().max(1) as f64).sqrt();
-        let starved = mounts.iter().filter(|m| m.on < figures.starved_below.value).count();
+        let starved = mounts
+            .iter()
+            .filter(|m| m.on < figures.starved_below.value)
+            .count();
         let weak = mounts.iter().filter(|m| m.on < figures.weak_below.value).count() - starved;
-        let kept = mounts.iter().filter(|m| m.off > figures.starved_below.value).count();
-        let mut symptoms = vec![("starved", share(starved)), ("weak_vacuum", share(weak)), ("kept", share(kept))];
+        let kept = mounts
+            .iter()
+            .filter(|m| m.off > figures.starved_below.value)
+            .count();
+        let mut symptoms = vec![
+            ("starved", share(starved)),
+            ("weak_vacuum", share(weak)),
+            ("kept", share(kept)),
+        ];
         if fault_seen {
             symptoms.push(("circuit_fault_seen", 1.0));
         }
         for fault in &world.faults {
-            symptoms.extend(self.faults[*fault].symptoms.iter().map(|(name, p)| (name.as_str(), *p)));
+            symptoms.extend(
+                self.faults[*fault]
+                    .symptoms
+                    .iter()
+                    .map(|(name, p)| (name.as_str(), *p)),
+            );
         }
         symptoms.retain(|(_, p)| *p > 0.0);
         symptoms

@@ -48,10 +48,17 @@ impl Model<'_> {
             if !open(on) {
                 return 0.0;
             }
-            let leak = self.leak_behind(world, drive.valve) + valve.leak + if on { valve.vent_leak } else { 0.0 };
+            let leak =
+                self.leak_behind(world, drive.valve) + valve.leak + if on { valve.vent_leak } else { 0.0 };
             let passage = self.passage(drive.valve);
-            let routed = self.layout.down[drive.valve].iter().all(|&n| !world.of(Some(n)).misrouted);
-            if routed { air::steady(inlet, self.ambient, passage, leak) } else { 0.0 }
+            let routed = self.layout.down[drive.valve]
+                .iter()
+                .all(|&n| !world.of(Some(n)).misrouted);
+            if routed {
+                air::steady(inlet, self.ambient, passage, leak)
+            } else {
+                0.0
+            }
         };
         AtWork {
             inlet,
@@ -77,7 +84,9 @@ impl Model<'_> {
         let (mut vacuum, mut at) = (self.source.0, drive.valve);
         let mut leak = 0.0;
         for _ in 0..self.layout.up.len() {
-            let Some(&next) = self.layout.up[at].first() else { break };
+            let Some(&next) = self.layout.up[at].first() else {
+                break;
+            };
             let condition = world.of(Some(next));
             if condition.blocks || condition.misrouted {
                 return 0.0;
@@ -103,7 +112,10 @@ impl Model<'_> {
         while let Some(part) = todo.pop() {
             steps += 1;
             let condition = world.of(Some(part));
-            if condition.blocks || steps > self.layout.down.len() || self.layout.kind(part) == ComponentKind::Valve {
+            if condition.blocks
+                || steps > self.layout.down.len()
+                || self.layout.kind(part) == ComponentKind::Valve
+            {
                 continue;
             }
             leak += condition.leak + self.bleed(part, condition.vent_blocked);
@@ -122,7 +134,9 @@ impl Model<'_> {
     }
 
     fn passage(&self, valve: usize) -> f64 {
-        self.layout.circuit.components[valve].bore_mm.unwrap_or(self.data.physics.valve_passage_mm.value)
+        self.layout.circuit.components[valve]
+            .bore_mm
+            .unwrap_or(self.data.physics.valve_passage_mm.value)
     }
 
     /// Whether what is at the valve's outlet also reaches a mount.

@@ -1,0 +1,70 @@
+//! What speaks for and against the first cause, by weight of evidence.
+
+use super::Reasoned;
+use crate::inference::log_sum;
+use crate::{Arg, Message, Reading, TestResult};
+
+/// Less than this factor is not worth a sentence.
+const WORTH_SAYING: f64 = 1.5;
+/// Sentences each way.
+const SENTENCES: usize = 3;
+
+impl Reasoned<'_> {
+    /// The weightiest readings for and against what the first cause asks one to do.
+    ///
+    /// A reading's weight is the factor by which it changes the odds of that, all other readings given (I. J. Good's
+    /// weight of evidence, from memory).
+    pub(super) fn evidence(&self, readings: &[(Reading, TestResult)]) -> (Vec<Message>, Vec<Message>) {
+        let Some((remedy, _)) = self.remedies().into_iter().next() else {
+            return (Vec::new(), Vec::new());
+        };
+        let mut weighed: Vec<(f64, Message)> = Vec::new();
+        for (number, observation) in self.observations.iter().enumerate() {
+            let without = |ours: bool| {
+                let causes = self
+                    .posterior
+                    .causes
+                    .iter()
+                    .filter(|c| (self.remedy(c) == remedy) == ours);
+                let with = log_sum(causes.clone().map(|c| c.ln_weight));
+                with - log_sum(causes.map(|c| c.ln_weight - c.ln_given_others[number]))
+            };
+            let weight = without(true) - without(false);
+            if !weight.is_finite() || weight.abs() < WORTH_SAYING.ln() {
+                continue;
+            }
+            let Some((_, result)) = readings
+                .iter()
+                .find(|(r, _)| r.test == observation.test && !r.after_repair)
+            else {
+                continue;
+            };
+            let id = if weight > 0.0 {
+                "evidence-for"
+            } else {
+                "evidence-against"
+            };
+            let message = Message::new(id)
+                .with("test", Arg::Test(observation.test.clone()))
+                .with(
+                    "outcome",
+                    Arg::Text(crate::MessageId::new(format!(
+                        "outcome-{}",
+                        result.outcome.as_str().replace('_', "-")
+                    ))),
+                )
+                .with("times", Arg::Times(weight.abs().exp()));
+            weighed.push((weight, message));
+        }
+        weighed.sort_by(|a, b| b.0.abs().total_cmp(&a.0.abs()));
+        let side = |positive: bool| {
+            weighed
+                .iter()
+                .filter(|(w, _)| (*w > 0.0) == positive)
+                .take(SENTENCES)
+                .map(|(_, m)| m.clone())
+                .collect()
+        };
+        (side(true), side(false))
+    }
+}

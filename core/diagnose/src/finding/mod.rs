@@ -1,0 +1,139 @@
+//! What all readings say together: the ranked causes, whether that is enough, what to replace and what speaks for it.
+
+mod cause;
+mod evidence;
+mod stop;
+
+use serde::Serialize;
+
+pub use cause::Cause;
+pub(crate) use stop::{Remedy, Standing};
+
+use crate::faults::Fix;
+use crate::inference::{Model, Observation, Posterior, rank};
+use crate::{
+    Catalogue, Circuit, ComponentId, FaultId, Message, Reading, Situation, TestId, TestKind, TestResult,
+};
+
+/// What all readings say together. Serialized as the player's result shows it.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Finding {
+    /// Every cause with its probability, the likeliest first; they sum to 1.
+    pub causes: Vec<Cause>,
+    /// The stop rule is met: the first cause is sure enough, and explains the complaint or nothing else can be tested.
+    pub decided: bool,
+    /// What has to be put right, when that is decided; empty for a sound circuit or a cause outside it.
+    pub parts: Vec<ComponentId>,
+    /// Whether the first cause explains what is complained of; `None` where nothing is.
+    pub explains_complaint: Option<bool>,
+    /// Faults that the readings have not ruled out, the likeliest first.
+    pub left_open: Vec<FaultId>,
+    /// What speaks for the first cause, the weightiest first.
+    #[serde(skip)]
+    pub speaks_for: Vec<Message>,
+    /// What speaks against it, the weightiest first.
+    #[serde(skip)]
+    pub speaks_against: Vec<Message>,
+    /// Parts that no test that is left can tell apart; empty where that is not the case.
+    #[serde(skip)]
+    pub inseparable: Vec<ComponentId>,
+}
+
+/// Everything that follows from one set of readings.
+pub(crate) struct Reasoned<'a> {
+    pub model: Model<'a>,
+    pub tests: Vec<TestId>,
+    pub observations: Vec<Observation>,
+    pub posterior: Posterior,
+}
+
+impl<'a> Reasoned<'a> {
+    /// Draws the conclusions. Readings taken after a repair describe another car and don't count.
+    pub fn new(circuit: &'a Circuit, situation: &'a Situation, readings: &[(Reading, TestResult)]) -> Self {
+        let before: Vec<&Reading> = readings
+            .iter()
+            .map(|(r, _)| r)
+            .filter(|r| !r.after_repair)
+            .collect();
+        let model = Model::new(circuit, situation).knowing(&before);
+        let mut observations: Vec<Observation> = before.iter().filter_map(|r| model.observe(r)).collect();
+        observations.extend(model.complained());
+        let posterior = rank(&model, &observations);
+        let tests = before.iter().map(|r| r.test.clone()).collect();
+        Self {
+            model,
+            tests,
+            observations,
+            posterior,
+        }
+    }
+}
+
+/// What all readings say together.
+///
+/// The order of the readings doesn't matter. Readings with `after_repair` are left out.
+pub fn finding(circuit: &Circuit, situation: &Situation, readings: &[(Reading, TestResult)]) -> Finding {
+    let reasoned = Reasoned::new(circuit, situation, readings);
+    reasoned.finding(readings)
+}
+
+impl Reasoned<'_> {
+    fn finding(&self, readings: &[(Reading, TestResult)]) -> Finding {
+        let standing = self.standing();
+        let (speaks_for, speaks_against) = self.evidence(readings);
+        Finding {
+            decided: standing.decided,
+            parts: if standing.decided {
+                standing.parts.clone()
+            } else {
+                Vec::new()
+            },
+            explains_complaint: standing.explains,
+            left_open: self.left_open(),
+            inseparable: standing.inseparable,
+            causes: self.causes(),
+            speaks_for,
+            speaks_against,
+        }
+    }
+}
+
+/// The test that shows whether a repair of `part` has worked: the one that spoke loudest against the part, where it can be
+/// done again on the part or on what it belongs to; else the kind of test that shows the part's likeliest fault.
+///
+/// A part that no test is about is tried by the complaint.
+pub fn retest_for(circuit: &Circuit, readings: &[(Reading, TestResult)], part: &ComponentId) -> TestId {
+    let situation = Situation::default();
+    let reasoned = Reasoned::new(circuit, &situation, readings);
+    reasoned
+        .retest(part)
+        .unwrap_or_else(|| TestId::of(TestKind::Complaint))
+}
+
+/// What puts a fault right. `None`: a cause outside the circuit, or no fault of this circuit.
+pub fn fix_for(circuit: &Circuit, fault: &FaultId) -> Option<Fix> {
+    let situation = Situation::default();
+    let model = Model::new(circuit, &situation);
+    model.faults.iter().find(|f| &f.id == fault)?.fix
+}
+
+impl Reasoned<'_> {
+    fn retest(&self, part: &ComponentId) -> Option<TestId> {
+        let number = self.model.layout.number(part)?;
+        let faults = self
+            .posterior
+            .causes
+            .iter()
+            .flat_map(|c| &c.faults)
+            .map(|f| &self.model.faults[*f]);
+        let kind = faults.into_iter().find(|f| f.part == Some(number))?.retest?;
+        let offered = Catalogue::standard().all_for(self.model.layout.circuit);
+        let of_kind = || offered.iter().map(|s| &s.id).filter(|id| id.kind == kind);
+        let own = of_kind().find(|id| id.part.as_ref() == Some(part));
+        let done = of_kind().find(|id| self.tests.contains(id));
+        own.or(done).or_else(|| of_kind().next()).cloned()
+    }
+}
+
+#[cfg(test)]
+mod tests;
