@@ -2,7 +2,9 @@
 
 #[cfg(feature = "ffi")]
 mod ffi;
+mod job;
 mod protocol;
+mod situation;
 
 pub use protocol::*;
 
