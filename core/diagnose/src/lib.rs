@@ -10,6 +10,7 @@ mod inference;
 mod judge;
 mod message;
 mod plan;
+mod message_list;
 mod question;
 mod reading;
 mod situation;
@@ -33,6 +34,7 @@ pub use judge::{
 };
 pub use message::{Arg, Message, MessageId};
 pub use plan::{Next, Policy, next};
+pub use message_list::{ArgKind, ListedMessage, listed_messages};
 pub use question::{Slip, question};
 pub use reading::{Answer, CarState, EngineState, HoldAnswer, HoldCourse, LookState, Reading, Value};
 pub use situation::{AmbientFrom, Complaint, Engine, Instruments, Limit, Place, Profile, Situation, Tool};

@@ -7,3 +7,6 @@ pub use data::{Catalogue, CautionSummary};
 pub use spec::{
     Advice, CautionRef, EngineNeed, FieldSpec, Form, Needs, NotOffered, Quantity, Signal, TestSpec,
 };
+
+#[cfg(test)]
+mod tests;

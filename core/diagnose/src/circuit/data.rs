@@ -27,11 +27,12 @@ pub(crate) struct CircuitData {
 #[serde(deny_unknown_fields)]
 pub(crate) struct VacuumLayout {
     pub(crate) id: String,
+    /// Its row in the trade's list of layouts, 1–12.
+    pub(crate) layout: u8,
     /// The electric layout it comes with.
     pub(crate) electric: String,
     pub(crate) rest: ValveRest,
     pub(crate) source: SourceKind,
-    /// The mounts of one branch are the same mount's chambers, or one mount, or several.
     pub(crate) components: Vec<Component>,
     pub(crate) links: Vec<Link>,
     pub(crate) valves: Vec<ValveSlot>,
@@ -51,6 +52,8 @@ pub(crate) struct ValveSlot {
 #[serde(deny_unknown_fields)]
 pub(crate) struct ElectricLayout {
     pub(crate) id: String,
+    /// Its letter in the trade's list of layouts, a–f.
+    pub(crate) layout: char,
     pub(crate) switched: Switched,
     pub(crate) feed: Feed,
     #[serde(default)]
@@ -76,6 +79,8 @@ pub(crate) fn data() -> &'static CircuitData {
 pub struct TemplateSummary {
     /// Its id, such as `two-mounts-one-valve`.
     pub id: &'static str,
+    /// Its row in the trade's list of layouts, 1–12.
+    pub layout: u8,
     /// How many mounts (or chambers) it has.
     pub mounts: usize,
     /// How many valves it has.
@@ -89,6 +94,8 @@ pub struct TemplateSummary {
 pub struct LayoutSummary {
     /// Its id, such as `ignition-fed-ground-switched`.
     pub id: &'static str,
+    /// Its letter in the trade's list of layouts, a–f.
+    pub layout: char,
     /// Which side is switched.
     pub switched: Switched,
     /// Where the power comes from.
@@ -103,6 +110,7 @@ pub fn templates() -> &'static [TemplateSummary] {
             .iter()
             .map(|layout| TemplateSummary {
                 id: &layout.id,
+                layout: layout.layout,
                 mounts: layout
                     .components
                     .iter()
@@ -124,6 +132,7 @@ pub fn layouts() -> &'static [LayoutSummary] {
             .iter()
             .map(|layout| LayoutSummary {
                 id: &layout.id,
+                layout: layout.layout,
                 switched: layout.switched,
                 feed: layout.feed,
             })

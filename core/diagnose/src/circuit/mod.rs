@@ -66,3 +66,6 @@ impl Circuit {
         self.links.iter().filter(move |l| &l.to == id).map(|l| &l.from)
     }
 }
+
+#[cfg(test)]
+mod tests;

@@ -130,3 +130,8 @@ impl Case<'_> {
         self.situation.instruments.meter.limit(reading)
     }
 }
+
+#[cfg(test)]
+mod hold_tests;
+#[cfg(test)]
+mod tests;
