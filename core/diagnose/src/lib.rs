@@ -9,8 +9,8 @@ mod ids;
 mod inference;
 mod judge;
 mod message;
-mod plan;
 mod message_list;
+mod plan;
 mod question;
 mod reading;
 mod situation;
@@ -33,8 +33,8 @@ pub use judge::{
     expected_band, hold_target, judge,
 };
 pub use message::{Arg, Message, MessageId};
-pub use plan::{Next, Policy, next};
 pub use message_list::{ArgKind, ListedMessage, listed_messages};
+pub use plan::{Next, Policy, next};
 pub use question::{Slip, question};
 pub use reading::{Answer, CarState, EngineState, HoldAnswer, HoldCourse, LookState, Reading, Value};
 pub use situation::{AmbientFrom, Complaint, Engine, Instruments, Limit, Place, Profile, Situation, Tool};

@@ -215,7 +215,7 @@ fn the_tester_s_own_leak_is_taken_off() {
 fn a_tester_that_leaks_more_than_the_part_may_refuses_the_test() {
     let tester = spots("hand-pump", 20.0, &[(20.0, 14.0)]);
     let mount = spots("hold:front_mount", 20.0, &[(20.0, 18.0)]);
-    let result = judged(&fine(), &[tester.clone()], &mount);
+    let result = judged(&fine(), std::slice::from_ref(&tester), &mount);
     assert_eq!(result.outcome, Outcome::Undecided, "{result:?}");
     assert!(says(&result, "hold-tester-dominates"));
     let own = judged(&fine(), &[], &tester);
