@@ -26,12 +26,17 @@ pub fn fold(job: JobId, entries: &[Entry]) -> JobState {
     let mut state = JobState::empty(job);
     for ((entry, content), standing) in read.into_iter().zip(standings) {
         let corrected = matches!(standing, Standing::CorrectedBy { .. });
+        // What a correction or undo does is in its target's standing, whatever became of it.
+        let is_change = matches!(
+            &content,
+            Content::Known(Payload::Correction(_) | Payload::Undo(_))
+        );
         let holds = match &standing {
             Standing::Stands => Some(&content),
             Standing::CorrectedBy { instead, .. } => Some(instead),
             Standing::UndoneBy { .. } => None,
         };
-        if let Some(Content::Known(payload)) = holds {
+        if let (false, Some(Content::Known(payload))) = (is_change, holds) {
             state.take(entry, payload, corrected);
         }
         state.push_line(entry, content, standing);

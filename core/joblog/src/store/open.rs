@@ -1,6 +1,7 @@
 //! Opening: look before touching, repair by setting aside, migrate, derive, sweep.
 
 use std::fs;
+use std::io::ErrorKind;
 use std::path::Path;
 
 use rusqlite::{Connection, OptionalExtension, params};
@@ -65,19 +66,14 @@ pub(super) fn open_by(
     if refuse_foreign(dir, migrations)? == Found::Damaged {
         condition = salvage::salvage(dir, device, migrations)?;
     }
-    let file = connect::log_file(dir);
-    let mut connection = connect::to_write(&file)?;
-    if connection.is_readonly("main")? {
-        drop(connection);
-        return Store::open_to_read(dir);
-    }
-    connect::set_up(&connection)?;
-    migrate::migrate(&mut connection, migrations)?;
-    let device = match own_device(&connection)? {
-        Some(device) => device,
-        None => name_log(&connection, device)?,
+    let (connection, device) = match to_write(dir, device, migrations) {
+        Ok(opened) => opened,
+        // No room for the WAL, or no right to write: what is there can still be read.
+        Err(error @ (OpenError::NoSpace(_) | OpenError::NoAccess(_))) => {
+            return Store::open_to_read(dir).map_err(|_| error);
+        }
+        Err(other) => return Err(other),
     };
-    derived::ensure(&mut connection)?;
     if condition == Condition::Good {
         // Best effort, both: a log that opens is worth more than a tidy folder or a fresh spare copy.
         let named = named_photos(&connection)?;
@@ -91,6 +87,25 @@ pub(super) fn open_by(
         condition,
         jobs_named: 0,
     })
+}
+
+fn to_write(
+    dir: &Path,
+    device: Option<DeviceId>,
+    migrations: &[Migration],
+) -> Result<(Connection, DeviceId), OpenError> {
+    let mut connection = connect::to_write(&connect::log_file(dir))?;
+    if connection.is_readonly("main")? {
+        return Err(OpenError::NoAccess(ErrorKind::ReadOnlyFilesystem.into()));
+    }
+    connect::set_up(&connection)?;
+    migrate::migrate(&mut connection, migrations)?;
+    let device = match own_device(&connection)? {
+        Some(device) => device,
+        None => name_log(&connection, device)?,
+    };
+    derived::ensure(&mut connection)?;
+    Ok((connection, device))
 }
 
 /// What is there.
@@ -114,41 +129,40 @@ fn refuse_foreign(dir: &Path, migrations: &[Migration]) -> Result<Found, OpenErr
                 known,
             });
         }
-        // A log whose first write was broken off has neither mark.
-        Header::Database {
-            application: 0,
-            version: 0,
-        } => {}
-        Header::Database { application, .. } if application != connect::APPLICATION_ID => {
-            return Err(OpenError::NotALog { path: file });
-        }
         Header::Database { .. } => {}
     }
     // What was committed last may still stand in the WAL: ask SQLite, without writing.
     match inspect(&file) {
-        Ok(Inspected { version, .. }) if version > known => Err(OpenError::Newer {
-            found: version,
+        Ok(seen) if seen.version > known => Err(OpenError::Newer {
+            found: seen.version,
             known,
         }),
-        Ok(Inspected { whole: true, .. }) => Ok(Found::Log),
-        Ok(Inspected { whole: false, .. }) => Ok(Found::Damaged),
+        Ok(seen) if !seen.whole => Ok(Found::Damaged),
+        Ok(seen) if seen.application == connect::APPLICATION_ID => Ok(Found::Log),
+        // A log whose first write was broken off has no mark yet, and nothing in it.
+        Ok(seen) if seen.application == 0 && seen.tables == 0 => Ok(Found::Fresh),
+        Ok(_) => Err(OpenError::NotALog { path: file }),
         Err(error) if is_damage(&error) => Ok(Found::Damaged),
         Err(error) => Err(error.into()),
     }
 }
 
 struct Inspected {
+    application: u32,
     version: u32,
+    tables: u32,
     whole: bool,
 }
 
 fn inspect(file: &Path) -> Result<Inspected, rusqlite::Error> {
     let connection = connect::to_read(file)?;
-    let version = migrate::version(&connection)?;
-    let verdict: String = connection.query_row("PRAGMA quick_check(1)", [], |row| row.get(0))?;
+    let ask = |sql| connection.query_row(sql, [], |row| row.get::<_, u32>(0));
+    let whole: String = connection.query_row("PRAGMA quick_check(1)", [], |row| row.get(0))?;
     Ok(Inspected {
-        version,
-        whole: verdict == "ok",
+        application: ask("PRAGMA application_id")?,
+        version: migrate::version(&connection)?,
+        tables: ask("SELECT count(*) FROM sqlite_schema")?,
+        whole: whole == "ok",
     })
 }
 
