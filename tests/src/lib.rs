@@ -1,1 +1,2 @@
-//! Skeleton.
+//! Tests that no single crate can hold: outside references (`reference/`), calibration of the hold test
+//! against a simulator of its own (`calibration/`), laws of the physics (`laws/`).

@@ -85,7 +85,7 @@ impl Default for Gauge {
 }
 
 /// The eye's own scatter as a share of a division: parallax, width of the needle (common practice, no source).
-const READER_SHARE: f64 = 0.1;
+const READER_SHARE: f64 = 0.05;
 
 impl Gauge {
     /// The gauge itself when its figures can be those of a gauge.
@@ -140,11 +140,11 @@ impl Gauge {
         Measured::resolved(0.0, self.read_to).u
     }
 
-    /// Scatter of the reader before rounding, gauge units: a tenth of a division, and at least a fifth and
+    /// Scatter of the reader before rounding, gauge units: a twentieth of a division, and at least a quarter and
     /// at most a half of the step read (common practice, no source).
     #[must_use]
     pub fn u_reader(&self) -> f64 {
-        (READER_SHARE * self.division).clamp(0.2 * self.read_to, 0.5 * self.read_to)
+        (READER_SHARE * self.division).clamp(0.25 * self.read_to, 0.5 * self.read_to)
     }
 
     /// Standard uncertainty of one reading without the gauge's own error, gauge units: resolution and reader.
@@ -183,6 +183,12 @@ impl Gauge {
     #[must_use]
     pub fn u_drop(&self) -> f64 {
         2f64.sqrt() * self.u_reading()
+    }
+
+    /// Error, taken as ±, that all readings share, gauge units: the grade's limit in the middle half.
+    #[must_use]
+    pub fn offset_limit(&self) -> f64 {
+        self.span * self.grade.limits().0
     }
 
     /// Relative standard uncertainty of a drop from the slope of the scale: the error may run from one

@@ -1,26 +1,20 @@
 //! From readings to the leak.
 
 use crate::element::LeakForm;
-use crate::fall_curve::{speed_factor, time_between};
-use crate::hold::{HoldData, HoldError, HoldKind, HoldSetup};
+use crate::hold::{HoldData, HoldError, HoldSetup};
 use crate::leak_rate::LeakRate;
+use crate::likelihood::{FORMS, Likelihood, Peak, prior_range};
 use crate::log_grid::{LogGrid, count};
 use crate::normal::normal_quantile;
 use crate::posterior::LeakPosterior;
-use crate::spot::{Reading, SpotLikelihood};
-use crate::trace::TraceLikelihood;
+use crate::spot::Reading;
 
-/// The prior's range, std cm³/min: below, no gauge sees it in an hour; above, no vacuum can be built at all.
-const PRIOR: (f64, f64) = (0.1, 20_000.0);
 /// Cells of the grid over the part of the range that the readings leave open.
-const CELLS: usize = 140;
-/// Readings beyond which the blocks of [`crate::trace`] serve better than nodes.
-const MOST_SPOTS: usize = 6;
+const CELLS: usize = 120;
 /// Below `e^-REACH` of the best likelihood nothing is kept.
 const REACH: f64 = 11.0;
 /// `2·ln` of a likelihood ratio beyond which zero is outside the 95 % interval (χ², one degree of freedom).
 const PROOF: f64 = 3.841_458_8;
-const FORMS: [LeakForm; 2] = [LeakForm::Hole, LeakForm::Viscous];
 
 /// Infers the leak from a hold test.
 ///
@@ -32,7 +26,7 @@ pub fn infer_leak(setup: &HoldSetup, data: &HoldData) -> Result<LeakPosterior, H
     setup.check()?;
     let (start, readings) = usable(setup, data)?;
     let likelihood = Likelihood::new(setup, start, &readings, data.kind);
-    let total = total_likelihood(setup, start, &readings, &likelihood);
+    let total = total_likelihood(setup, &likelihood);
     let own = match setup.tester {
         Some(tester) if tester.value > 0.0 || tester.u > 0.0 => total.without_tester(setup, tester),
         _ => total,
@@ -71,84 +65,6 @@ fn usable(setup: &HoldSetup, data: &HoldData) -> Result<(f64, Vec<Reading>), Hol
     Ok((start, readings))
 }
 
-enum Source {
-    Spot(SpotLikelihood),
-    Trace(TraceLikelihood),
-}
-
-struct Likelihood {
-    source: Source,
-    stretch: f64,
-}
-
-impl Likelihood {
-    fn new(setup: &HoldSetup, start: f64, readings: &[Reading], kind: HoldKind) -> Self {
-        if matches!(kind, HoldKind::Trace { .. }) && readings.len() > 2 || readings.len() > MOST_SPOTS {
-            let trace = TraceLikelihood::new(setup, start, readings);
-            // A misfit beyond its expectation means that neither form is quite true: everything is widened.
-            let least = rough_speeds(setup, start, readings)
-                .into_iter()
-                .flat_map(|speed| FORMS.map(|form| trace.ln(form, speed).1))
-                .fold(f64::INFINITY, f64::min);
-            let stretch = (least / trace.freedom()).sqrt().max(1.0);
-            return Self {
-                source: Source::Trace(trace),
-                stretch,
-            };
-        }
-        let mut stretch = 1.0;
-        loop {
-            let spot = SpotLikelihood::new(setup, start, readings, stretch);
-            let best = rough_speeds(setup, start, readings)
-                .into_iter()
-                .flat_map(|speed| FORMS.map(|form| spot.ln(form, speed)))
-                .fold(f64::NEG_INFINITY, f64::max);
-            if best > -14.0 || stretch > 1e4 {
-                return Self {
-                    source: Source::Spot(spot),
-                    stretch,
-                };
-            }
-            stretch *= 2.0;
-        }
-    }
-
-    fn ln(&self, form: LeakForm, speed: f64) -> f64 {
-        match &self.source {
-            Source::Spot(spot) => spot.ln(form, speed),
-            Source::Trace(trace) => trace.ln(form, speed).0 / (self.stretch * self.stretch),
-        }
-    }
-}
-
-/// Speeds worth trying first: the prior's range in coarse steps, and what each reading alone says.
-fn rough_speeds(setup: &HoldSetup, start: f64, readings: &[Reading]) -> Vec<f64> {
-    let (low, high) = prior_range(setup);
-    let mut speeds: Vec<f64> = (0..=24)
-        .map(|i| (low + (high - low) * f64::from(i) / 24.0).exp())
-        .collect();
-    let pa = setup.ambient.value;
-    let x0 = (pa - start) / pa;
-    let step = setup.gauge.read_to * setup.gauge.unit_pa();
-    for reading in readings {
-        for form in FORMS {
-            for nudge in [-1.0, -0.5, 0.0, 0.5, 1.0] {
-                let x = ((pa - reading.vacuum + nudge * step) / pa).clamp(x0, 0.9995);
-                let time = time_between(form, x0, x);
-                speeds.push(time / reading.seconds / speed_factor(form, pa, setup.air.value));
-            }
-        }
-    }
-    speeds.retain(|s| s.ln() >= low && s.ln() <= high);
-    speeds
-}
-
-/// The prior's range as logarithms of leak over volume.
-fn prior_range(setup: &HoldSetup) -> (f64, f64) {
-    let ln = |std_cm3_min| (LeakRate::from_std_cm3_min(std_cm3_min).std_m3_s() / setup.volume.value).ln();
-    (ln(PRIOR.0), ln(PRIOR.1))
-}
-
 /// Likelihood of both forms on one grid of speeds, and how it compares with no leak.
 struct Forms {
     hole: LogGrid,
@@ -156,19 +72,24 @@ struct Forms {
     proved: bool,
 }
 
-fn total_likelihood(setup: &HoldSetup, start: f64, readings: &[Reading], likelihood: &Likelihood) -> Forms {
+fn total_likelihood(setup: &HoldSetup, likelihood: &Likelihood) -> Forms {
     let (low, high) = prior_range(setup);
-    let tries = rough_speeds(setup, start, readings);
-    let mut best = (f64::NEG_INFINITY, f64::midpoint(low, high));
-    for form in FORMS {
-        for speed in &tries {
-            let ln = likelihood.ln(form, *speed);
-            if ln > best.0 {
-                best = (ln, speed.ln());
-            }
-        }
+    let top = likelihood
+        .peaks
+        .iter()
+        .map(|peak| peak.ln)
+        .fold(f64::NEG_INFINITY, f64::max);
+    // The two forms may explain the same readings by leaks far apart: each has its own range.
+    let (mut left, mut right) = (high, low);
+    let explaining = FORMS
+        .into_iter()
+        .zip(likelihood.peaks)
+        .filter(|(_, peak)| peak.ln > top - REACH);
+    for (form, peak) in explaining {
+        let (from, to) = open_range(&|at: f64| likelihood.ln(form, at.exp()), peak, (low, high));
+        left = left.min(from);
+        right = right.max(to);
     }
-    let (left, right) = open_range(likelihood, best, (low, high));
     let step = (right - left) / count(CELLS);
     let first = left + step / 2.0;
     let ln_of = |form| -> Vec<f64> {
@@ -195,16 +116,13 @@ fn total_likelihood(setup: &HoldSetup, start: f64, readings: &[Reading], likelih
     }
 }
 
-/// The range around the best speed outside which the likelihood of both forms is negligible.
-fn open_range(likelihood: &Likelihood, best: (f64, f64), range: (f64, f64)) -> (f64, f64) {
-    let closed = |ln_speed: f64| {
-        let [hole, viscous] = FORMS.map(|form| likelihood.ln(form, ln_speed.exp()));
-        hole.max(viscous) <= best.0 - REACH
-    };
+/// The range around the best speed outside which a likelihood is negligible, all as logarithms.
+fn open_range(ln_likelihood: &impl Fn(f64) -> f64, peak: Peak, range: (f64, f64)) -> (f64, f64) {
+    let closed = |ln_speed: f64| ln_likelihood(ln_speed) <= peak.ln - REACH;
     let edge = |sign: f64, end: f64| {
         let (mut open, mut width) = (0.0, 0.01);
         loop {
-            let ln_speed = best.1 + sign * width;
+            let ln_speed = peak.at + sign * width;
             if sign * (ln_speed - end) >= 0.0 {
                 return end;
             }
@@ -216,19 +134,19 @@ fn open_range(likelihood: &Likelihood, best: (f64, f64), range: (f64, f64)) -> (
         }
         for _ in 0..4 {
             let middle = f64::midpoint(open, width);
-            if closed(best.1 + sign * middle) {
+            if closed(peak.at + sign * middle) {
                 width = middle
             } else {
                 open = middle
             }
         }
-        best.1 + sign * width
+        peak.at + sign * width
     };
     let (left, right) = (edge(-1.0, range.0), edge(1.0, range.1));
     if right - left > 1e-3 {
         (left, right)
     } else {
-        (best.1 - 5e-4, best.1 + 5e-4)
+        (peak.at - 5e-4, peak.at + 5e-4)
     }
 }
 

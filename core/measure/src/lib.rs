@@ -13,6 +13,7 @@ mod hand_pump;
 mod hold;
 mod infer;
 mod leak_rate;
+mod likelihood;
 mod log_grid;
 mod measured;
 mod meter;

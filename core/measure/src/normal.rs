@@ -104,30 +104,34 @@ const TABLE_REACH: f64 = 6.0;
 const TABLE_PER_UNIT: f64 = 64.0;
 const TABLE_LEN: usize = 769;
 
-static TABLE: LazyLock<[f64; TABLE_LEN + 1]> = LazyLock::new(|| {
-    std::array::from_fn(|i| {
+/// `Φ` by a table for the inner loops of the inference: absolute error below 10⁻⁵, exactly 0 and 1 beyond ±6.
+pub(crate) struct QuickCdf([f64; TABLE_LEN + 1]);
+
+static TABLE: LazyLock<QuickCdf> = LazyLock::new(|| {
+    QuickCdf(std::array::from_fn(|i| {
         let steps = u32::try_from(i).map_or(0.0, f64::from);
         normal_cdf(steps / TABLE_PER_UNIT - TABLE_REACH)
-    })
+    }))
 });
 
-/// `Φ` by a table for the inner loops of the inference: absolute error below 10⁻⁵, exactly 0 and 1 beyond ±6.
-#[must_use]
-pub(crate) fn quick_cdf(z: f64) -> f64 {
-    if z <= -TABLE_REACH {
-        return 0.0;
+impl QuickCdf {
+    /// The one table.
+    pub(crate) fn table() -> &'static Self {
+        &TABLE
     }
-    if z >= TABLE_REACH {
-        return 1.0;
-    }
-    let place = (z + TABLE_REACH) * TABLE_PER_UNIT;
-    // Within 0..768 by the two tests above (a NaN casts to 0).
-    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
-    let cell = place as usize;
-    let table = &*TABLE;
-    match (table.get(cell), table.get(cell + 1)) {
-        (Some(low), Some(high)) => low + (place - place.floor()) * (high - low),
-        _ => 1.0,
+
+    /// `Φ(z)`.
+    #[inline]
+    pub(crate) fn at(&self, z: f64) -> f64 {
+        let place = (z.clamp(-TABLE_REACH, TABLE_REACH) + TABLE_REACH) * TABLE_PER_UNIT;
+        // Within 0..=768 by the clamp (a NaN casts to 0).
+        #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
+        let cell = place as u32;
+        let index = cell as usize;
+        match (self.0.get(index), self.0.get(index + 1)) {
+            (Some(low), Some(high)) => low + (place - f64::from(cell)) * (high - low),
+            _ => 1.0,
+        }
     }
 }
 
@@ -139,7 +143,7 @@ mod tests {
     fn table_and_function_agree() {
         let mut z = -7.0;
         while z < 7.0 {
-            assert!((quick_cdf(z) - normal_cdf(z)).abs() < 1e-5, "{z}");
+            assert!((QuickCdf::table().at(z) - normal_cdf(z)).abs() < 1e-5, "{z}");
             z += 0.0137;
         }
     }

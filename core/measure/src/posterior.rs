@@ -14,7 +14,7 @@ const FORM_LEVEL: f64 = 0.95;
 
 /// State of knowledge of a part's leak after a hold test, the tester's own leak taken off.
 ///
-/// A posterior over a broad prior: flat in the logarithm from 0.1 to 20,000 std cm³/min, hole and viscous
+/// A posterior over a broad prior: flat in the logarithm from 0.2 to 20,000 std cm³/min, hole and viscous
 /// form equally likely beforehand. Start reading, rounding, reader, warming, creep, timing, gauge slope and
 /// volume are integrated out.
 #[derive(Debug, Clone, PartialEq)]
@@ -41,17 +41,18 @@ impl LeakPosterior {
         LeakRate::from_std_cm3_min(self.leak.quantile(0.5))
     }
 
-    /// Interval that holds the leak with probability `level` (0.95): central where a leak is proved, from zero
-    /// where it is not.
+    /// Central interval that holds the leak with probability `level` (0.95). Where no leak is proved it begins at
+    /// zero.
     #[must_use]
     pub fn interval(&self, level: f64) -> (LeakRate, LeakRate) {
         let level = level.clamp(0.01, 0.999);
         let at = |p| LeakRate::from_std_cm3_min(self.leak.quantile(p));
-        if self.proved {
-            (at(0.5 - level / 2.0), at(0.5 + level / 2.0))
+        let low = if self.proved {
+            at(0.5 - level / 2.0)
         } else {
-            (LeakRate::ZERO, at(level))
-        }
+            LeakRate::ZERO
+        };
+        (low, at(0.5 + level / 2.0))
     }
 
     /// Whether a leak is proved: no leak at all explains the readings so much worse than the best leak that

@@ -1,7 +1,7 @@
 //! Likelihood of a dense trace: frames are gathered into blocks, and what all frames share is integrated out
 //! in closed form.
 //!
-//! Shared, all linear and normal: the error of the start, drift of the trapped gas, and creep with a fast and a
+//! Shared, all linear and normal: the error of the start, the gauge's offset, drift of the trapped gas, and creep with a fast and a
 //! slow time constant. Lost frames only make a block lighter.
 
 use crate::element::LeakForm;
@@ -10,8 +10,8 @@ use crate::hold::HoldSetup;
 use crate::log_grid::count;
 use crate::spot::Reading;
 
-/// What all readings share: start, drift, fast and slow creep.
-const SHARED: usize = 4;
+/// What all readings share: start, gauge offset, drift, fast and slow creep.
+const SHARED: usize = 5;
 /// Time constants of the two creep terms, s (common practice, no source).
 const CREEP_TIMES: [f64; 2] = [1.5, 5.0];
 /// Mean and standard deviation of a half-normal variable of unit scale.
@@ -57,6 +57,7 @@ impl TraceLikelihood {
             blocks: gather(readings, last, step, scatter),
             spreads: [
                 setup.gauge.u_reading() * unit,
+                setup.gauge.u_grade(setup.gauge.span / 2.0) * unit,
                 setup.thermal_k,
                 half_creep * HALF_NORMAL.1 * std::f64::consts::SQRT_2,
                 half_creep * HALF_NORMAL.1 * std::f64::consts::SQRT_2,
@@ -81,11 +82,15 @@ impl TraceLikelihood {
         for block in &self.blocks {
             let x = Progress::new(form, s * block.seconds).from(start);
             let creep = CREEP_TIMES.map(|time| (-block.seconds / time).exp() - 1.0);
+            // A start that is off moves later readings less where the fall has slowed; an offset of the gauge
+            // moves the reading, and the true start with it.
+            let carried = (slope(form, x) / start_slope).min(1.0);
             let columns = [
-                self.spreads[0] * (slope(form, x) / start_slope).min(1.0),
-                -self.spreads[1] * self.ambient * x / self.kelvin * block.seconds / self.last,
-                self.spreads[2] * creep[0],
-                self.spreads[3] * creep[1],
+                self.spreads[0] * carried,
+                self.spreads[1] * (1.0 - carried),
+                -self.spreads[2] * self.ambient * x / self.kelvin * block.seconds / self.last,
+                self.spreads[3] * creep[0],
+                self.spreads[4] * creep[1],
             ];
             let expected = self.ambient * (1.0 - x) + self.creep_mean * (creep[0] + creep[1]);
             let gap = block.vacuum - expected;
