@@ -15,8 +15,8 @@ pub use diagram::hold_chart::{FitPoint, HoldChart, HoldSeries, LimitLine, hold_c
 pub use diagram::photo::{PhotoMark, PhotoScene, Spot, photo};
 pub use diagram::state::{Lead, State};
 pub use document::{
-    Align, Block, Business, Column, Fact, Figure, Finding, Paper, Report, ReportWords, Section, SignLine,
-    Signal, Table, Written,
+    Align, Block, Business, Column, Fact, Figure, Finding, Page, Paper, PdfError, Report, ReportWords,
+    Section, SignLine, Signal, Table, Written, pages, render_pdf,
 };
 pub use render::{RenderError, render_png};
 pub use scene::{Anchor, Dash, Ends, Item, Point, Role, Scene, Stroke, Weight};

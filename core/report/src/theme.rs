@@ -24,6 +24,14 @@ pub fn colour(role: Role, theme: Theme) -> [u8; 3] {
     [red, green, blue]
 }
 
+/// The colour of a role in print: the day's, on white paper.
+pub(crate) fn print(role: Role) -> [u8; 3] {
+    match role {
+        Role::Paper | Role::Raised => [255, 255, 255],
+        role => colour(role, Theme::Day),
+    }
+}
+
 /// Day and night colour as 0xRRGGBB.
 fn pair(role: Role) -> (u32, u32) {
     match role {
@@ -35,6 +43,7 @@ fn pair(role: Role) -> (u32, u32) {
         Role::Needle => (0x0096_3000, 0x00FF_8A4C),
         Role::OnNeedle => (0x00FF_FFFF, 0x0010_1316),
         Role::Band => (0x00D5_E3DC, 0x0024_4238),
+        Role::Suspect => (0x00F4_DCC8, 0x0052_2F1A),
         Role::Holds => (0x0000_5A43, 0x002F_C79B),
         Role::SlowLeak => (0x0074_4C00, 0x00E6_9F00),
         Role::Leaks => (0x0093_3A00, 0x00FF_8B4D),

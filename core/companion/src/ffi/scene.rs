@@ -110,6 +110,7 @@ pub enum Role {
     Needle,
     OnNeedle,
     Band,
+    Suspect,
     Holds,
     SlowLeak,
     Leaks,

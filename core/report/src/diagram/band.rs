@@ -1,5 +1,6 @@
 //! The expected band with the reading on it.
 
+use crate::diagram::scale::step;
 use crate::diagram::sketch::{Sketch, at, solid};
 use crate::diagram::state::State;
 use crate::scene::{Anchor, Role, Scene, Weight};
@@ -15,9 +16,9 @@ pub struct Band {
     pub low: f64,
     /// Highest expected value.
     pub high: f64,
-    /// The two ends as text with unit; when both ends are equal the first is enough.
+    /// The lower end as text with unit.
     pub low_text: String,
-    /// See `low_text`.
+    /// The upper end as text with unit; left out when it equals the lower.
     pub high_text: String,
     /// Words for the band, such as "expected".
     pub band_label: String,
@@ -31,52 +32,203 @@ pub struct Band {
     pub state: Option<State>,
 }
 
-/// Draws the band, 360 by 120 units.
+const WIDTH: f32 = 360.0;
+const HEIGHT: f32 = 132.0;
+const LEFT: f32 = 18.0;
+const RIGHT: f32 = 342.0;
+const AXIS: f32 = 84.0;
+const SMALL: f32 = 14.0;
+
+/// Draws the band, 360 by 132 units.
 #[must_use]
 pub fn band(band: &Band) -> Scene {
-    let mut sketch = Sketch::new();
+    let finite = |v: f64| if v.is_finite() { v } else { 0.0 };
     let reading = band.reading.filter(|r| r.is_finite());
-    let low = reading.unwrap_or(band.low).min(band.low).min(0.0);
-    let high = reading.unwrap_or(band.high).max(band.high).max(low + 1e-9);
-    #[expect(clippy::cast_possible_truncation, reason = "a place to draw")]
-    let x = |v: f64| 24.0 + 312.0 * ((v - low) / (high - low)) as f32;
-    sketch.line(&[at(24.0, 70.0), at(336.0, 70.0)], solid(2.0, Role::Line));
-    sketch.rect(
-        at(x(band.low), 58.0),
-        (x(band.high) - x(band.low)).max(3.0),
-        24.0,
-        None,
-        Some(Role::Band),
-    );
-    if let Some(reading) = reading {
-        sketch.line(
-            &[at(x(reading), 50.0), at(x(reading), 90.0)],
-            solid(3.0, Role::Needle),
-        );
-    }
+    let (expected_low, expected_high) = (finite(band.low.min(band.high)), finite(band.high.max(band.low)));
+    let doubt = finite(band.doubt).max(0.0);
+    let least = reading.map_or(expected_low, |r| (r - doubt).min(expected_low));
+    let most = reading.map_or(expected_high, |r| (r + doubt).max(expected_high));
+    let room = (most - least).max(most.abs().max(least.abs()) * 0.05).max(1e-9);
+    // From zero where zero is near, else with room on both sides.
+    let start = if least >= 0.0 && least < room * 2.0 {
+        0.0
+    } else {
+        least - room * 0.25
+    };
+    let end = most + room * 0.25;
+    let x = |v: f64| LEFT + (RIGHT - LEFT) * ((v - start) / (end - start)).clamp(0.0, 1.0) as f32;
+    let mut sketch = Sketch::new();
+
     sketch.text(
-        at(24.0, 24.0),
+        at(LEFT, 24.0),
         Anchor::Start,
-        14.0,
+        SMALL,
         Weight::Regular,
         Role::QuietInk,
         &band.title,
     );
+    let role = band.state.map_or(Role::Ink, State::role);
     sketch.text(
-        at(336.0, 24.0),
+        at(RIGHT, 26.0),
         Anchor::End,
-        18.0,
+        22.0,
         Weight::Bold,
-        Role::Ink,
+        role,
         &band.reading_text,
     );
-    sketch.text(
-        at(x(band.low), 108.0),
-        Anchor::Start,
-        14.0,
-        Weight::Regular,
-        Role::Ink,
-        &band.low_text,
-    );
-    sketch.finish(360.0, 120.0, &band.alt)
+
+    let (from, to) = (x(expected_low), x(expected_high).max(x(expected_low) + 4.0));
+    sketch.rect(at(from, AXIS - 14.0), to - from, 28.0, None, Some(Role::Band));
+    for edge in [from, to] {
+        sketch.line(
+            &[at(edge, AXIS - 14.0), at(edge, AXIS + 14.0)],
+            solid(1.8, Role::Holds),
+        );
+    }
+    sketch.line(&[at(LEFT, AXIS), at(RIGHT, AXIS)], solid(1.2, Role::Ink));
+    graduation(&mut sketch, start, end, x);
+    expected_words(&mut sketch, band, from, to);
+
+    if let Some(reading) = reading {
+        let place = x(reading);
+        if doubt > 0.0 {
+            let (low, high) = (x(reading - doubt), x(reading + doubt));
+            sketch.line(
+                &[at(low, AXIS - 24.0), at(high, AXIS - 24.0)],
+                solid(2.0, Role::Needle),
+            );
+            for end in [low, high] {
+                sketch.line(
+                    &[at(end, AXIS - 28.0), at(end, AXIS - 20.0)],
+                    solid(2.0, Role::Needle),
+                );
+            }
+        }
+        let tip = at(place, AXIS + 1.0);
+        sketch.shape(
+            &[at(place - 6.0, AXIS - 30.0), at(place + 6.0, AXIS - 30.0), tip],
+            None,
+            Some(Role::Needle),
+        );
+        if let Some(state) = band.state {
+            sketch.state(at(place, AXIS - 41.0), 7.0, state);
+        }
+    }
+    sketch.finish(WIDTH, HEIGHT, &band.alt)
+}
+
+fn graduation(sketch: &mut Sketch, start: f64, end: f64, x: impl Fn(f64) -> f32) {
+    let by = step(end - start, 12.0);
+    let first = (start / by).ceil() as i64;
+    let last = (end / by).floor() as i64;
+    for i in first..=last {
+        let place = x(i as f64 * by);
+        sketch.line(
+            &[at(place, AXIS - 4.0), at(place, AXIS + 4.0)],
+            solid(1.2, Role::Ink),
+        );
+    }
+}
+
+/// The ends of the band in words under it, on one line where the band is narrow.
+fn expected_words(sketch: &mut Sketch, band: &Band, from: f32, to: f32) {
+    let one = band.high_text.is_empty() || band.high_text == band.low_text;
+    let ends = if one {
+        band.low_text.clone()
+    } else {
+        format!("{} – {}", band.low_text, band.high_text)
+    };
+    let words = [band.band_label.as_str(), ends.as_str()]
+        .into_iter()
+        .filter(|w| !w.is_empty());
+    let words = words.collect::<Vec<_>>().join("  ");
+    let middle = (from + to) / 2.0;
+    let y = AXIS + 34.0;
+    let half = crate::text::Ruler::of(Weight::Regular, SMALL).width(&words) / 2.0;
+    let (place, anchor) = if middle - half < LEFT {
+        (LEFT, Anchor::Start)
+    } else if middle + half > RIGHT {
+        (RIGHT, Anchor::End)
+    } else {
+        (middle, Anchor::Middle)
+    };
+    sketch.text(at(place, y), anchor, SMALL, Weight::Regular, Role::Holds, &words);
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::scene::Item;
+
+    fn needle(scene: &Scene) -> Option<f32> {
+        scene.items.iter().find_map(|i| match i {
+            Item::Path {
+                points,
+                fill: Some(Role::Needle),
+                ..
+            } => points.last().map(|p| p.x),
+            _ => None,
+        })
+    }
+
+    fn shaded(scene: &Scene) -> (f32, f32) {
+        scene
+            .items
+            .iter()
+            .find_map(|i| match i {
+                Item::Path {
+                    points,
+                    fill: Some(Role::Band),
+                    ..
+                } => Some((points[0].x, points[1].x)),
+                _ => None,
+            })
+            .unwrap()
+    }
+
+    #[test]
+    fn reading_inside_stands_inside_and_outside_stands_outside() {
+        let base = Band {
+            low: 12.3,
+            high: 12.6,
+            reading: Some(12.4),
+            ..Band::default()
+        };
+        let scene = band(&base);
+        let (from, to) = shaded(&scene);
+        let place = needle(&scene).unwrap();
+        assert!(from < place && place < to);
+        let scene = band(&Band {
+            reading: Some(2.9),
+            ..base
+        });
+        assert!(needle(&scene).unwrap() < shaded(&scene).0);
+    }
+
+    #[test]
+    fn an_open_circuit_has_no_needle() {
+        let scene = band(&Band {
+            low: 20.0,
+            high: 50.0,
+            reading_text: "over range".into(),
+            ..Band::default()
+        });
+        assert_eq!(needle(&scene), None);
+    }
+
+    #[test]
+    fn numbers_without_sense_draw_nothing_outside_the_scene() {
+        let wild = Band {
+            low: f64::NAN,
+            high: 1e300,
+            reading: Some(-1e300),
+            doubt: f64::INFINITY,
+            ..Band::default()
+        };
+        for item in band(&wild).items {
+            if let Item::Path { points, .. } = item {
+                assert!(points.iter().all(|p| (0.0..=WIDTH).contains(&p.x)), "{points:?}");
+            }
+        }
+    }
 }

@@ -1,5 +1,6 @@
 //! The connector face: where the red and the black lead go.
 
+use crate::diagram::label::wrapped;
 use crate::diagram::sketch::{Sketch, at, solid};
 use crate::diagram::state::{Lead, State};
 use crate::scene::{Anchor, Role, Scene, Weight};
@@ -28,7 +29,7 @@ pub struct Pin {
     pub label: String,
     /// The lead that goes on it now.
     pub lead: Option<Lead>,
-    /// The lead in words, such as "red lead here".
+    /// The lead in words, such as "red lead".
     pub lead_words: String,
     /// A reading taken on it, as text with unit, or empty.
     pub reading: String,
@@ -47,52 +48,160 @@ pub struct GroundPlace {
     pub lead_words: String,
 }
 
-/// Draws the face, 360 units wide.
+const WIDTH: f32 = 360.0;
+const HEIGHT: f32 = 264.0;
+const PIN_Y: f32 = 104.0;
+const SMALL: f32 = 14.0;
+
+/// Draws the face, 360 by 264 units.
 #[must_use]
 pub fn connector_face(face: &ConnectorFace) -> Scene {
     let mut sketch = Sketch::new();
-    let pins: Vec<&Pin> = face.pins.iter().take(4).collect();
-    let mut x = 110.0;
-    for pin in pins {
-        let centre = at(x, 90.0);
-        sketch.circle(centre, 20.0, Some(solid(2.0, Role::Ink)), Some(Role::Paper));
+    let pins = face.pins.get(..face.pins.len().min(4)).unwrap_or_default();
+    let columns = pins.len().max(1) + usize::from(face.ground.is_some());
+    let column = (WIDTH / columns as f32).min(132.0);
+    let left = (WIDTH - column * columns as f32) / 2.0;
+    let centre = |i: usize| left + column * (i as f32 + 0.5);
+
+    housing(
+        &mut sketch,
+        left + column / 2.0 - 44.0,
+        column * (pins.len().max(1) - 1) as f32 + 88.0,
+    );
+    for (i, pin) in pins.iter().enumerate() {
+        let x = centre(i);
+        // What the pin is stands above the face, its number in the cavity.
+        for (n, line) in wrapped(&pin.label, Weight::Regular, SMALL, column - 8.0, 2)
+            .iter()
+            .enumerate()
+        {
+            let y = 18.0 + 17.0 * n as f32;
+            sketch.text(at(x, y), Anchor::Middle, SMALL, Weight::Regular, Role::Ink, line);
+        }
+        sketch.rounded(
+            at(x - 21.0, PIN_Y - 23.0),
+            42.0,
+            46.0,
+            7.0,
+            Some(solid(2.0, Role::Ink)),
+            Some(Role::Paper),
+        );
+        if let Some(lead) = pin.lead {
+            probe(&mut sketch, x, PIN_Y, lead, &pin.lead_words, column - 8.0);
+        }
+        sketch.circle(
+            at(x, PIN_Y),
+            13.0,
+            Some(solid(2.0, Role::Ink)),
+            Some(Role::Raised),
+        );
         sketch.text(
-            at(x, 96.0),
+            at(x, PIN_Y + 6.0),
             Anchor::Middle,
-            16.0,
+            18.0,
             Weight::Bold,
             Role::Ink,
             &pin.number,
         );
-        sketch.text(
-            at(x, 40.0),
-            Anchor::Middle,
-            14.0,
-            Weight::Regular,
-            Role::Ink,
-            &pin.label,
-        );
-        if let Some(lead) = pin.lead {
-            sketch.circle(centre, 26.0, Some(solid(4.0, lead.role())), None);
+        if !pin.reading.is_empty() {
+            let role = pin.state.map_or(Role::Ink, State::role);
+            let half = crate::text::Ruler::of(Weight::Bold, 18.0).width(&pin.reading) / 2.0;
+            let right = if let Some(state) = pin.state {
+                sketch.state(at(x - half - 2.0, 228.0), 7.0, state);
+                10.0
+            } else {
+                0.0
+            };
             sketch.text(
-                at(x, 140.0),
+                at(x + right, 234.0),
                 Anchor::Middle,
-                14.0,
+                18.0,
                 Weight::Bold,
-                lead.role(),
-                &pin.lead_words,
+                role,
+                &pin.reading,
             );
         }
-        sketch.region(&pin.id, at(x - 28.0, 62.0), 56.0, 56.0, &pin.label);
-        x += 90.0;
+        sketch.region(
+            &pin.id,
+            at(x - column / 2.0, PIN_Y - 32.0),
+            column,
+            64.0,
+            &pin.label,
+        );
+    }
+    if let Some(ground) = &face.ground {
+        draw_ground(&mut sketch, centre(columns - 1), ground, column);
     }
     sketch.text(
-        at(180.0, 190.0),
+        at(WIDTH / 2.0, 257.0),
         Anchor::Middle,
-        14.0,
+        SMALL,
         Weight::Regular,
         Role::QuietInk,
         &face.seen_from,
     );
-    sketch.finish(360.0, 200.0, &face.alt)
+    sketch.finish(WIDTH, HEIGHT, &face.alt)
+}
+
+/// The connector's body, with the lock on top so that left and right can't be taken for each other.
+fn housing(sketch: &mut Sketch, left: f32, width: f32) {
+    let top = PIN_Y - 42.0;
+    let stroke = Some(solid(2.2, Role::Ink));
+    let middle = left + width / 2.0;
+    sketch.rounded(
+        at(middle - 19.0, top - 13.0),
+        38.0,
+        22.0,
+        5.0,
+        stroke,
+        Some(Role::Raised),
+    );
+    sketch.rounded(at(left, top), width, 84.0, 16.0, stroke, Some(Role::Raised));
+    sketch.rounded(
+        at(left + 7.0, top + 7.0),
+        width - 14.0,
+        70.0,
+        11.0,
+        Some(solid(1.0, Role::Line)),
+        None,
+    );
+}
+
+/// A meter lead that comes from below, with its name on it.
+fn probe(sketch: &mut Sketch, x: f32, y: f32, lead: Lead, words: &str, width: f32) {
+    let role = lead.role();
+    sketch.line(&[at(x, y), at(x, 172.0)], solid(5.0, role));
+    let half =
+        (crate::text::Ruler::of(Weight::Bold, SMALL).width(words) / 2.0 + 9.0).clamp(20.0, width / 2.0);
+    sketch.rounded(at(x - half, 170.0), half * 2.0, 27.0, 9.0, None, Some(role));
+    let words = crate::diagram::label::cut_to(words, Weight::Bold, SMALL, width - 12.0);
+    sketch.text(
+        at(x, 188.5),
+        Anchor::Middle,
+        SMALL,
+        Weight::Bold,
+        Role::OnNeedle,
+        &words,
+    );
+}
+
+fn draw_ground(sketch: &mut Sketch, x: f32, ground: &GroundPlace, column: f32) {
+    for (n, line) in wrapped(&ground.label, Weight::Regular, SMALL, column - 8.0, 2)
+        .iter()
+        .enumerate()
+    {
+        let y = 18.0 + 17.0 * n as f32;
+        sketch.text(at(x, y), Anchor::Middle, SMALL, Weight::Regular, Role::Ink, line);
+    }
+    sketch.line(&[at(x, 52.0), at(x, 80.0)], solid(2.5, Role::Ink));
+    for (half, dy) in [(24.0, 0.0), (16.0, 10.0), (8.0, 20.0)] {
+        sketch.line(
+            &[at(x - half, 80.0 + dy), at(x + half, 80.0 + dy)],
+            solid(2.5, Role::Ink),
+        );
+    }
+    if let Some(lead) = ground.lead {
+        probe(sketch, x, 108.0, lead, &ground.lead_words, column - 8.0);
+        sketch.circle(at(x, 108.0), 6.0, None, Some(lead.role()));
+    }
 }

@@ -7,6 +7,8 @@ pub(crate) mod circuit;
 pub(crate) mod connector;
 pub(crate) mod gauge;
 pub(crate) mod hold_chart;
+pub(crate) mod label;
 pub(crate) mod photo;
+pub(crate) mod scale;
 pub(crate) mod sketch;
 pub(crate) mod state;

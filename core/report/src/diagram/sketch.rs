@@ -105,6 +105,32 @@ impl Sketch {
         );
     }
 
+    pub(crate) fn rounded(
+        &mut self,
+        from: Point,
+        width: f32,
+        height: f32,
+        corner: f32,
+        stroke: Option<Stroke>,
+        fill: Option<Role>,
+    ) {
+        let corner = corner.min(width / 2.0).min(height / 2.0);
+        let (left, top, right, bottom) = (from.x, from.y, from.x + width, from.y + height);
+        let corners = [
+            (at(right - corner, top + corner), -90.0),
+            (at(right - corner, bottom - corner), 0.0),
+            (at(left + corner, bottom - corner), 90.0),
+            (at(left + corner, top + corner), 180.0),
+        ];
+        let points: Vec<Point> = corners
+            .iter()
+            .flat_map(|&(centre, start)| {
+                (0_u8..=6).map(move |i| polar(centre, corner, start + 15.0 * f32::from(i)))
+            })
+            .collect();
+        self.shape(&points, stroke, fill);
+    }
+
     pub(crate) fn circle(&mut self, centre: Point, radius: f32, stroke: Option<Stroke>, fill: Option<Role>) {
         self.push(Item::Circle {
             centre,

@@ -1,8 +1,35 @@
 //! The report: a plain input, laid out into pages, written as PDF.
 
+mod compose;
+mod figure;
+mod flow;
 mod input;
+mod pdf;
+mod pdf_draw;
+mod structure;
+mod table;
 
 pub use input::{
     Align, Block, Business, Column, Fact, Figure, Finding, Paper, Report, ReportWords, Section, SignLine,
     Signal, Table, Written,
 };
+pub use pdf::{PdfError, render_pdf};
+
+use crate::scene::Scene;
+
+/// A page as it will print.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Page {
+    /// The page in points of 1/72 in; the PDF draws exactly these items.
+    pub scene: Scene,
+}
+
+/// Lays the report out. The pages are the ones [`render_pdf`] writes.
+#[must_use]
+pub fn pages(report: &Report, paper: Paper) -> Vec<Page> {
+    compose::compose(report, paper)
+        .pages
+        .into_iter()
+        .map(|p| Page { scene: p.scene })
+        .collect()
+}

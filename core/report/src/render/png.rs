@@ -10,7 +10,9 @@ use tiny_skia::{
     StrokeDash, Transform,
 };
 
-use crate::scene::{Anchor, Dash, Ends, Item, Point, Role, Scene, Stroke};
+use crate::scene::{
+    Anchor, Dash, Ends, Item, Point, Role, Scene, Stroke, arc_points, dash_lengths, needle_shapes,
+};
 use crate::text::Typesetter;
 use crate::theme::{Theme, colour};
 
@@ -45,13 +47,7 @@ pub enum RenderError {
 /// [`RenderError::Size`] unless `1 <= width_px <= 16384` and the height comes out in the same range;
 /// [`RenderError::Image`] when a picture the scene names can't be read.
 pub fn render_png(scene: &Scene, theme: Theme, width_px: u32) -> Result<Vec<u8>, RenderError> {
-    #[expect(clippy::cast_precision_loss, reason = "a few thousand pixels")]
     let scale = width_px as f32 / scene.width;
-    #[expect(
-        clippy::cast_possible_truncation,
-        clippy::cast_sign_loss,
-        reason = "bounded below"
-    )]
     let height_px = (scene.height * scale).ceil() as u32;
     let size = RenderError::Size {
         width: width_px,
@@ -168,7 +164,7 @@ impl Canvas {
                 doubt_deg,
                 role,
             } => {
-                for shape in crate::scene::needle_shapes(*pivot, *length, *angle_deg, *doubt_deg) {
+                for shape in needle_shapes(*pivot, *length, *angle_deg, *doubt_deg) {
                     let path = path_of(&shape.points, Ends::Closed);
                     self.fill_with_opacity(path.as_ref(), *role, shape.opacity);
                 }
@@ -237,7 +233,6 @@ impl Canvas {
         let Some(picture) = Pixmap::from_vec(pixels.into_raw(), size) else {
             return Err(RenderError::Encode);
         };
-        #[expect(clippy::cast_precision_loss, reason = "a few thousand pixels")]
         let fit = self
             .to_pixels
             .pre_translate(at.x, at.y)
@@ -248,15 +243,6 @@ impl Canvas {
         };
         self.pixmap.draw_pixmap(0, 0, picture.as_ref(), &look, fit, None);
         Ok(())
-    }
-}
-
-/// Lengths of ink and gap of a broken line; `None` for a whole one.
-fn dash_lengths(stroke: Stroke) -> Option<Vec<f32>> {
-    match stroke.dash {
-        Dash::Solid => None,
-        Dash::Dashed => Some(vec![stroke.width * 3.5, stroke.width * 2.5]),
-        Dash::Dotted => Some(vec![0.01, stroke.width * 2.0]),
     }
 }
 
@@ -271,20 +257,6 @@ fn path_of(points: &[Point], ends: Ends) -> Option<Path> {
         path.close();
     }
     path.finish()
-}
-
-/// Corners along an arc, close enough that the eye sees a curve.
-fn arc_points(centre: Point, radius: f32, start_deg: f32, sweep_deg: f32) -> Vec<Point> {
-    const STEPS: u16 = 96;
-    (0..=STEPS)
-        .map(|i| {
-            let angle = (start_deg + sweep_deg * f32::from(i) / f32::from(STEPS)).to_radians();
-            Point {
-                x: centre.x + radius * angle.cos(),
-                y: centre.y + radius * angle.sin(),
-            }
-        })
-        .collect()
 }
 
 /// Writes glyph outlines into a path at the place of the text.

@@ -5,8 +5,10 @@
 //! Colours are *roles* ([`Role`]): each renderer has one table from role to colour, for day and for night.
 
 mod needle;
+mod outline;
 
 pub(crate) use needle::needle_shapes;
+pub(crate) use outline::{arc_points, dash_lengths};
 
 /// A picture: a display list with its size and the words that stand for it.
 #[derive(Debug, Clone, PartialEq)]
@@ -192,6 +194,8 @@ pub enum Role {
     OnNeedle,
     /// The band a reading should fall in.
     Band,
+    /// The shade behind a suspected part.
+    Suspect,
     /// State: vacuum holds, reading as expected.
     Holds,
     /// State: slow leak.

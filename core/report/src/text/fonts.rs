@@ -1,6 +1,8 @@
 //! The one family, embedded: Noto Sans, regular and bold (SIL Open Font License, see `fonts/OFL.txt`).
 
+use skrifa::charmap::Charmap;
 use skrifa::instance::{LocationRef, Size};
+use skrifa::metrics::GlyphMetrics;
 use skrifa::{FontRef, GlyphId, MetadataProvider};
 
 use crate::scene::Weight;
@@ -45,20 +47,35 @@ impl Face {
     }
 }
 
-/// The sum of a text's glyph advances at a size: quick and without shaping, exact to kerning and ligatures.
-pub(crate) fn rough_width(text: &str, weight: Weight, size: f32) -> f32 {
-    let Some(font) = Face::of(weight).font() else {
-        return 0.0;
-    };
-    let map = font.charmap();
-    let metrics = font.glyph_metrics(Size::new(size), LocationRef::default());
-    text.chars()
-        .map(|c| {
+/// Measures short texts without shaping: the sum of their advances, exact to kerning and ligatures.
+///
+/// Diagrams are drawn on every act; shaping each label would cost more than all the rest.
+pub(crate) struct Ruler {
+    parts: Option<(Charmap<'static>, GlyphMetrics<'static>)>,
+}
+
+impl Ruler {
+    pub(crate) fn of(weight: Weight, size: f32) -> Self {
+        let parts = Face::of(weight).font().map(|font| {
+            (
+                font.charmap(),
+                font.glyph_metrics(Size::new(size), LocationRef::default()),
+            )
+        });
+        Self { parts }
+    }
+
+    pub(crate) fn width(&self, text: &str) -> f32 {
+        let Some((map, metrics)) = &self.parts else {
+            return 0.0;
+        };
+        let advance = |c: char| {
             metrics
                 .advance_width(map.map(c).unwrap_or(GlyphId::NOTDEF))
                 .unwrap_or(0.0)
-        })
-        .sum()
+        };
+        text.chars().map(advance).sum()
+    }
 }
 
 /// The text with nothing in it that can't be drawn: control and direction-override characters become spaces or go,

@@ -3,5 +3,5 @@
 mod fonts;
 mod shape;
 
-pub(crate) use fonts::Face;
-pub(crate) use shape::{Shaped, Typesetter};
+pub(crate) use fonts::{Face, Ruler};
+pub(crate) use shape::Typesetter;

@@ -125,8 +125,12 @@ impl Typesetter {
                 layout
                     .lines()
                     .filter_map(|l| paragraph.get(l.text_range()))
-                    .map(|l| l.trim_end().to_owned()),
+                    .map(str::to_owned),
             );
+            // Between lines a space stays, so that a reader that joins them finds the words apart.
+            if let Some(last) = lines.last_mut() {
+                last.truncate(last.trim_end().len());
+            }
             if lines.len() == before {
                 lines.push(String::new());
             }

@@ -1,8 +1,11 @@
 //! The circuit map: one vehicle's vacuum side and electric side, shaded by suspicion.
 
-use crate::diagram::sketch::{Sketch, at, solid};
+mod draw;
+mod place;
+mod symbol;
+
 use crate::diagram::state::{Lead, State};
-use crate::scene::{Anchor, Point, Role, Scene, Weight};
+use crate::scene::Scene;
 
 /// What the map shows. All words are final and in the person's language.
 #[derive(Debug, Clone, PartialEq, Default)]
@@ -172,51 +175,10 @@ impl MapLink {
     }
 }
 
-/// Draws the map for a phone held upright: 360 units wide, as high as the circuit needs.
+/// Draws the map for a phone held upright: vacuum side on the left from the source down to the mounts, electric side on
+/// the right from the battery down, meeting at the valve. At least 360 units wide, wider with four columns or more, and
+/// as high as the circuit needs.
 #[must_use]
 pub fn circuit_map(map: &CircuitMap) -> Scene {
-    let mut sketch = Sketch::new();
-    let place = |side: Side, row: usize| -> Point {
-        #[expect(clippy::cast_precision_loss, reason = "a circuit has tens of parts")]
-        let y = 28.0 + 44.0 * row as f32;
-        at(if side == Side::Vacuum { 28.0 } else { 208.0 }, y)
-    };
-    let (mut vacuum, mut electric) = (0, 0);
-    let mut places = Vec::with_capacity(map.parts.len());
-    for part in &map.parts {
-        let row = if part.kind.side() == Side::Vacuum {
-            &mut vacuum
-        } else {
-            &mut electric
-        };
-        places.push(place(part.kind.side(), *row));
-        *row += 1;
-    }
-    let find = |id: &str| {
-        map.parts
-            .iter()
-            .position(|p| p.id == id)
-            .and_then(|i| places.get(i).copied())
-    };
-    for link in &map.links {
-        if let (Some(from), Some(to)) = (find(&link.from), find(&link.to)) {
-            sketch.line(&[from, to], solid(2.0, Role::Vacuum));
-        }
-    }
-    for (part, centre) in map.parts.iter().zip(&places) {
-        sketch.circle(*centre, 12.0, Some(solid(1.5, Role::Ink)), Some(Role::Paper));
-        if let Some(state) = part.state {
-            sketch.state(*centre, 7.0, state);
-        }
-        let name = at(centre.x + 20.0, centre.y + 5.0);
-        sketch.text(name, Anchor::Start, 14.0, Weight::Regular, Role::Ink, &part.label);
-        sketch.region(
-            &part.id,
-            at(centre.x - 24.0, centre.y - 22.0),
-            150.0,
-            44.0,
-            &part.spoken,
-        );
-    }
-    sketch.finish(360.0, place(Side::Vacuum, vacuum.max(electric)).y, &map.alt)
+    draw::draw(map, &place::place(map))
 }

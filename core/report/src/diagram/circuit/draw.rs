@@ -1,0 +1,154 @@
+//! Draws the placed parts and their links.
+
+use super::place::{Cell, Grid};
+use super::{CircuitMap, MapPart, Side, symbol};
+use crate::diagram::label::wrapped;
+use crate::diagram::sketch::{Sketch, at, dotted, solid};
+use crate::scene::{Anchor, Point, Role, Scene, Weight};
+
+const LEAST_WIDTH: f32 = 360.0;
+const LEAST_COLUMN: f32 = 106.0;
+const ROW: f32 = 54.0;
+const TOP: f32 = 32.0;
+/// From the left edge of a column to the line its symbols stand on.
+const STEM: f32 = 30.0;
+const LABEL: f32 = 13.0;
+const LEADING: f32 = 15.0;
+/// Shares below this draw no ring and no number: nobody would test for them.
+const LEAST_SHARE: f64 = 0.01;
+
+struct Sheet {
+    column: f32,
+}
+
+impl Sheet {
+    fn centre(&self, cell: Cell) -> Point {
+        at(
+            cell.column as f32 * self.column + STEM,
+            TOP + cell.row as f32 * ROW,
+        )
+    }
+}
+
+/// Draws the map on its grid.
+pub(crate) fn draw(map: &CircuitMap, grid: &Grid) -> Scene {
+    let width = (grid.columns as f32 * LEAST_COLUMN).max(LEAST_WIDTH);
+    let sheet = Sheet {
+        column: (width / grid.columns as f32).min(150.0),
+    };
+    let mut sketch = Sketch::new();
+    let testing = map.parts.iter().any(|p| p.in_test);
+    for link in &map.links {
+        let find = |id: &str| map.parts.iter().position(|p| p.id == id);
+        if let (Some(from), Some(to)) = (find(&link.from), find(&link.to)) {
+            line(&mut sketch, &sheet, grid, &map.parts, (from, to));
+        }
+    }
+    for (part, cell) in map.parts.iter().zip(&grid.cells) {
+        draw_part(&mut sketch, &sheet, part, *cell, testing);
+    }
+    sketch.finish(width, TOP * 2.0 + (grid.rows.max(1) - 1) as f32 * ROW, &map.alt)
+}
+
+fn line(sketch: &mut Sketch, sheet: &Sheet, grid: &Grid, parts: &[MapPart], (from, to): (usize, usize)) {
+    let (Some(&upper), Some(&lower)) = (grid.cells.get(from), grid.cells.get(to)) else {
+        return;
+    };
+    let (Some(first), Some(second)) = (parts.get(from), parts.get(to)) else {
+        return;
+    };
+    let (a, b) = (sheet.centre(upper), sheet.centre(lower));
+    if first.kind.side() != second.kind.side() {
+        // A coil belongs to its valve: shown where they stand level with nothing between them.
+        let (left, right) = if upper.column < lower.column {
+            (upper, lower)
+        } else {
+            (lower, upper)
+        };
+        let between = |c: &Cell| c.row == left.row && c.column > left.column && c.column < right.column;
+        if left.row == right.row && !grid.cells.iter().any(between) {
+            let start = at(sheet.centre(right).x - symbol::REACH - 26.0, a.y);
+            sketch.line(&[start, sheet.centre(right)], dotted(2.5, Role::Line));
+        }
+        return;
+    }
+    let role = if first.kind.side() == Side::Vacuum {
+        Role::Vacuum
+    } else {
+        Role::Electric
+    };
+    let width = if first.in_test && second.in_test { 6.0 } else { 2.5 };
+    let bend = if upper.row < lower.row {
+        b.y - ROW / 2.0
+    } else {
+        a.y + ROW / 2.0
+    };
+    let points = if upper.column == lower.column {
+        vec![a, b]
+    } else {
+        vec![a, at(a.x, bend), at(b.x, bend), b]
+    };
+    sketch.line(&points, solid(width, role));
+}
+
+fn draw_part(sketch: &mut Sketch, sheet: &Sheet, part: &MapPart, cell: Cell, testing: bool) {
+    let centre = sheet.centre(cell);
+    let aside = testing && !part.in_test;
+    let suspicion = part.suspicion.as_ref().filter(|s| s.share >= LEAST_SHARE);
+    if let Some(suspicion) = suspicion {
+        symbol::suspicion(sketch, centre, suspicion.share.clamp(0.0, 1.0) as f32);
+    }
+    let ink = if aside { Role::QuietInk } else { Role::Ink };
+    symbol::symbol(sketch, part.kind, centre, ink, Role::Paper);
+    if let Some(state) = part.state {
+        let badge = at(centre.x + 13.0, centre.y + 12.0);
+        sketch.circle(badge, 9.0, None, Some(Role::Paper));
+        sketch.state(badge, 6.5, state);
+    }
+    if let Some(point) = &part.test_point {
+        let pin = at(centre.x - 16.0, centre.y - 12.0);
+        let role = point.lead.map_or(Role::Needle, super::Lead::role);
+        sketch.circle(pin, 11.5, None, Some(Role::Paper));
+        sketch.circle(pin, 10.0, None, Some(role));
+        sketch.text(
+            at(pin.x, pin.y + 4.5),
+            Anchor::Middle,
+            LABEL,
+            Weight::Bold,
+            Role::OnNeedle,
+            &point.mark,
+        );
+    }
+    words(sketch, sheet, part, centre, ink);
+    let corner = at(centre.x - STEM, centre.y - ROW / 2.0);
+    sketch.region(&part.id, corner, sheet.column, ROW, &part.spoken);
+}
+
+/// The label beside the symbol, up to two lines, and the number under it.
+fn words(sketch: &mut Sketch, sheet: &Sheet, part: &MapPart, centre: Point, role: Role) {
+    let left = centre.x + symbol::REACH + 9.0;
+    let width = sheet.column - STEM - symbol::REACH - 11.0;
+    let weight = if part.in_test {
+        Weight::Bold
+    } else {
+        Weight::Regular
+    };
+    let lines = wrapped(&part.label, weight, LABEL, width, 2);
+    let number = part.suspicion.as_ref().filter(|s| s.share >= LEAST_SHARE);
+    let count = lines.len() + usize::from(number.is_some());
+    let mut y = centre.y + 4.5 - (count.max(1) - 1) as f32 * LEADING / 2.0;
+    for line in &lines {
+        sketch.text(at(left, y), Anchor::Start, LABEL, weight, role, line);
+        y += LEADING;
+    }
+    if let Some(number) = number {
+        sketch.text(
+            at(left, y),
+            Anchor::Start,
+            LABEL,
+            Weight::Bold,
+            Role::Needle,
+            &number.text,
+        );
+    }
+}

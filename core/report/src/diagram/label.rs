@@ -1,0 +1,90 @@
+//! Short texts made to fit a place: words broken over lines, the rest cut with a mark.
+
+use crate::scene::Weight;
+use crate::text::Ruler;
+
+const CUT: &str = "…";
+
+/// The text in at most `most` lines no wider than `width`; what does not fit is cut with a mark.
+pub(crate) fn wrapped(text: &str, weight: Weight, size: f32, width: f32, most: usize) -> Vec<String> {
+    let ruler = Ruler::of(weight, size);
+    let mut lines: Vec<String> = Vec::with_capacity(most);
+    let mut current = String::new();
+    let mut words = text.split_whitespace();
+    for word in words.by_ref() {
+        let longer = if current.is_empty() {
+            word.to_owned()
+        } else {
+            format!("{current} {word}")
+        };
+        if current.is_empty() || ruler.width(&longer) <= width {
+            current = longer;
+        } else if lines.len() + 1 == most {
+            // Last line: the rest goes on it and is cut below.
+            current = longer;
+            break;
+        } else {
+            lines.push(std::mem::replace(&mut current, word.to_owned()));
+        }
+    }
+    for word in words {
+        current.push(' ');
+        current.push_str(word);
+    }
+    if !current.is_empty() {
+        lines.push(current);
+    }
+    lines.into_iter().map(|line| cut(line, &ruler, width)).collect()
+}
+
+/// The text on one line no wider than `width`, cut with a mark.
+pub(crate) fn cut_to(text: &str, weight: Weight, size: f32, width: f32) -> String {
+    cut(text.to_owned(), &Ruler::of(weight, size), width)
+}
+
+fn cut(mut line: String, ruler: &Ruler, width: f32) -> String {
+    if ruler.width(&line) <= width {
+        return line;
+    }
+    while line.pop().is_some() && ruler.width(&line) + ruler.width(CUT) > width {}
+    line.truncate(line.trim_end().len());
+    line + CUT
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn short_label_stays_on_one_line() {
+        assert_eq!(wrapped("Valve", Weight::Regular, 13.0, 80.0, 2), ["Valve"]);
+    }
+
+    #[test]
+    fn long_label_breaks_between_words() {
+        assert_eq!(
+            wrapped("Front mount hose", Weight::Regular, 13.0, 80.0, 2),
+            ["Front mount", "hose"]
+        );
+    }
+
+    #[test]
+    fn label_that_never_fits_is_cut_with_a_mark() {
+        let lines = wrapped(&"hose ".repeat(2_000), Weight::Regular, 13.0, 80.0, 2);
+        assert_eq!(lines.len(), 2);
+        assert!(lines[1].ends_with('…'), "{lines:?}");
+        assert!(
+            lines
+                .iter()
+                .all(|l| Ruler::of(Weight::Regular, 13.0).width(l) <= 80.0),
+            "{lines:?}"
+        );
+    }
+
+    #[test]
+    fn one_word_without_spaces_is_cut_too() {
+        let lines = wrapped(&"x".repeat(300), Weight::Bold, 13.0, 60.0, 2);
+        assert_eq!(lines.len(), 1);
+        assert!(lines[0].ends_with('…'));
+    }
+}

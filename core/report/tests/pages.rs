@@ -1,0 +1,174 @@
+//! The report as pages and as PDF.
+
+#[path = "layouts/mod.rs"]
+mod layouts;
+
+use std::error::Error;
+
+use holdfast_report::{Anchor, Block, Item, Paper, PdfError, Report, Section, Table, pages, render_pdf};
+use layouts::sample_report::report;
+
+type Outcome = Result<(), Box<dyn Error>>;
+
+fn texts(report: &Report, paper: Paper) -> Vec<Vec<String>> {
+    let text = |i: &Item| {
+        if let Item::Text { text, .. } = i {
+            Some(text.clone())
+        } else {
+            None
+        }
+    };
+    pages(report, paper)
+        .iter()
+        .map(|p| p.scene.items.iter().filter_map(text).collect())
+        .collect()
+}
+
+#[test]
+fn same_report_gives_the_same_bytes() -> Outcome {
+    let sample = report(40, None);
+    assert_eq!(
+        render_pdf(&sample, Paper::A4)?,
+        render_pdf(&sample.clone(), Paper::A4)?
+    );
+    Ok(())
+}
+
+#[test]
+fn file_names_both_standards_and_only_the_given_date() -> Outcome {
+    let bytes = render_pdf(&report(3, None), Paper::A4)?;
+    let raw = String::from_utf8_lossy(&bytes);
+    assert!(raw.contains("<pdfaid:part>3</pdfaid:part>"));
+    assert!(raw.contains("<pdfuaid:part>1</pdfuaid:part>"));
+    // 1 790 000 000 s after 1970 is 2026-09-21 14:13:20 UTC (`date -u -d @1790000000`), two hours ahead 16:13:20.
+    assert!(
+        raw.contains("2026-09-21T16:13:20+02:00"),
+        "date of the last entry"
+    );
+    Ok(())
+}
+
+#[test]
+fn table_head_is_repeated_on_every_page_of_the_table() {
+    let pages = texts(&report(120, None), Paper::A4);
+    let with_rows: Vec<_> = pages
+        .iter()
+        .filter(|p| p.iter().any(|t| t == "Rear hose"))
+        .skip(1)
+        .collect();
+    assert!(with_rows.len() >= 3, "{} pages of table", with_rows.len());
+    for page in with_rows.iter().filter(|p| p.iter().any(|t| t.trim() == "15:21")) {
+        assert!(page.iter().any(|t| t.trim() == "Uncertainty"), "{page:?}");
+    }
+}
+
+#[test]
+fn pages_are_numbered_to_the_last() {
+    let pages = texts(&report(120, None), Paper::Letter);
+    let count = pages.len();
+    for (i, page) in pages.iter().enumerate() {
+        assert!(page.contains(&format!("Page {} of {count}", i + 1)));
+    }
+}
+
+#[test]
+fn nothing_is_drawn_off_the_paper() {
+    for paper in [Paper::A4, Paper::Letter] {
+        let (width, height) = paper.size_pt();
+        for page in pages(&report(60, None), paper) {
+            for item in &page.scene.items {
+                if let Item::Text { at, anchor, text, .. } = item {
+                    assert!(
+                        (0.0..=width).contains(&at.x) && (0.0..=height).contains(&at.y),
+                        "{text} at {at:?}"
+                    );
+                    assert!(*anchor != Anchor::End || at.x > 20.0, "{text}");
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn caption_stays_on_the_page_of_its_figure() {
+    let mut sample = report(1, None);
+    let figure = sample.evidence.blocks[2].clone();
+    sample.evidence.blocks = std::iter::repeat_n(figure, 30).collect();
+    for page in pages(&sample, Paper::A4) {
+        let captions = page
+            .scene
+            .items
+            .iter()
+            .filter(|i| matches!(i, Item::Text { text, .. } if text.starts_with("Figure ")))
+            .count();
+        // Each pair has two bands, and each band is titled.
+        let titles = page
+            .scene
+            .items
+            .iter()
+            .filter(|i| matches!(i, Item::Text { text, .. } if text.ends_with("alone, 20 s")))
+            .count();
+        if titles > 0 {
+            assert_eq!(captions, titles);
+        }
+    }
+}
+
+#[test]
+fn ten_thousand_characters_without_a_space_stay_inside_the_measure() -> Outcome {
+    let mut sample = report(1, None);
+    sample.customer.push(Block::Text("x".repeat(10_000)));
+    sample.record.blocks.push(Block::Table(Table {
+        columns: vec![Default::default(), Default::default()],
+        rows: vec![vec!["note ".repeat(2_000), "y".repeat(10_000)]],
+        ..Table::default()
+    }));
+    assert!(pages(&sample, Paper::A4).len() > 5);
+    render_pdf(&sample, Paper::A4)?;
+    Ok(())
+}
+
+#[test]
+fn names_in_scripts_the_family_lacks_are_replaced_visibly() -> Outcome {
+    let mut sample = report(1, None);
+    sample.facts[5].value = "\u{202e}Ahmad \u{5d0}\u{5d1} 山田 🚗\u{7}\u{200d}".into();
+    render_pdf(&sample, Paper::A4)?;
+    Ok(())
+}
+
+#[test]
+fn a_report_without_title_or_language_is_refused() {
+    assert!(matches!(
+        render_pdf(&Report::default(), Paper::A4),
+        Err(PdfError::Unnamed)
+    ));
+}
+
+#[test]
+fn a_missing_picture_is_named() {
+    let sample = report(1, Some("/nowhere/split.jpg"));
+    match render_pdf(&sample, Paper::A4) {
+        Err(PdfError::Image { path, .. }) => assert!(path.ends_with("split.jpg")),
+        other => panic!("{other:?}"),
+    }
+}
+
+#[test]
+fn a_report_with_nothing_but_a_title_is_one_page() -> Outcome {
+    let bare = Report {
+        title: "Report".into(),
+        language: "en".into(),
+        ..Report::default()
+    };
+    assert_eq!(pages(&bare, Paper::A4).len(), 1);
+    render_pdf(&bare, Paper::A4)?;
+    let empty = Report {
+        evidence: Section {
+            heading: "Evidence".into(),
+            blocks: vec![],
+        },
+        ..bare
+    };
+    assert_eq!(pages(&empty, Paper::A4).len(), 1);
+    Ok(())
+}
