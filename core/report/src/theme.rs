@@ -60,3 +60,88 @@ fn pair(role: Role) -> (u32, u32) {
         Role::Notice => (0x0000_4F86, 0x0077_BDF2),
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Source: WCAG 2.2, definitions of relative luminance and contrast ratio.
+    fn luminance(rgb: [u8; 3]) -> f64 {
+        let [r, g, b] = rgb.map(|c| {
+            let c = f64::from(c) / 255.0;
+            if c <= 0.04045 {
+                c / 12.92
+            } else {
+                ((c + 0.055) / 1.055).powf(2.4)
+            }
+        });
+        0.2126 * r + 0.7152 * g + 0.0722 * b
+    }
+
+    fn contrast(a: [u8; 3], b: [u8; 3]) -> f64 {
+        let (a, b) = (luminance(a), luminance(b));
+        (a.max(b) + 0.05) / (a.min(b) + 0.05)
+    }
+
+    const TEXT: [Role; 16] = [
+        Role::Ink,
+        Role::QuietInk,
+        Role::Needle,
+        Role::Holds,
+        Role::SlowLeak,
+        Role::Leaks,
+        Role::Undecided,
+        Role::WontBuild,
+        Role::NotDone,
+        Role::CantDo,
+        Role::LeadRed,
+        Role::LeadBlack,
+        Role::Danger,
+        Role::Warning,
+        Role::Caution,
+        Role::Notice,
+    ];
+
+    /// Source: worked values for black/white, #777777/white and a published pair (255,129,0)/(100,0,58).
+    #[test]
+    fn contrast_formula_gives_the_published_values() {
+        assert!((contrast([0, 0, 0], [255, 255, 255]) - 21.0).abs() < 1e-3);
+        assert!((contrast([0x77; 3], [255; 3]) - 4.4781).abs() < 1e-3);
+        assert!((contrast([255, 129, 0], [100, 0, 58]) - 5.235_370).abs() < 1e-3);
+    }
+
+    #[test]
+    fn text_has_seven_to_one_on_its_grounds_by_day_and_night() {
+        for theme in [Theme::Day, Theme::Night] {
+            for ground in [Role::Paper, Role::Raised] {
+                for role in TEXT {
+                    let ratio = contrast(colour(role, theme), colour(ground, theme));
+                    assert!(ratio >= 7.0, "{role:?} on {ground:?} by {theme:?}: {ratio:.2}");
+                }
+            }
+            for ground in [Role::Needle, Role::LeadRed, Role::LeadBlack] {
+                let ratio = contrast(colour(Role::OnNeedle, theme), colour(ground, theme));
+                assert!(ratio >= 7.0, "text on {ground:?} by {theme:?}: {ratio:.2}");
+            }
+        }
+    }
+
+    #[test]
+    fn text_has_seven_to_one_in_print() {
+        for role in TEXT {
+            let ratio = contrast(print(role), print(Role::Paper));
+            assert!(ratio >= 7.0, "{role:?} in print: {ratio:.2}");
+        }
+    }
+
+    /// Source: WCAG 2.2, 1.4.11 non-text contrast, 3:1.
+    #[test]
+    fn lines_have_three_to_one_on_paper() {
+        for theme in [Theme::Day, Theme::Night] {
+            for role in [Role::Line, Role::Vacuum, Role::Electric] {
+                let ratio = contrast(colour(role, theme), colour(Role::Paper, theme));
+                assert!(ratio >= 3.0, "{role:?} by {theme:?}: {ratio:.2}");
+            }
+        }
+    }
+}

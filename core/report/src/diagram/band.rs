@@ -1,9 +1,11 @@
 //! The expected band with the reading on it.
 
+use crate::diagram::label::cut_to;
 use crate::diagram::scale::step;
 use crate::diagram::sketch::{Sketch, at, solid};
 use crate::diagram::state::State;
 use crate::scene::{Anchor, Role, Scene, Weight};
+use crate::text::Ruler;
 
 /// A reading beside what was expected. Values in one unit; all words are final.
 #[derive(Debug, Clone, PartialEq, Default)]
@@ -38,6 +40,7 @@ const LEFT: f32 = 18.0;
 const RIGHT: f32 = 342.0;
 const AXIS: f32 = 84.0;
 const SMALL: f32 = 14.0;
+const BIG: f32 = 22.0;
 
 /// Draws the band, 360 by 132 units.
 #[must_use]
@@ -59,19 +62,21 @@ pub fn band(band: &Band) -> Scene {
     let x = |v: f64| LEFT + (RIGHT - LEFT) * ((v - start) / (end - start)).clamp(0.0, 1.0) as f32;
     let mut sketch = Sketch::new();
 
+    let taken = Ruler::of(Weight::Bold, BIG).width(&band.reading_text);
+    let title = cut_to(&band.title, Weight::Regular, SMALL, RIGHT - LEFT - taken - 12.0);
     sketch.text(
         at(LEFT, 24.0),
         Anchor::Start,
         SMALL,
         Weight::Regular,
         Role::QuietInk,
-        &band.title,
+        &title,
     );
     let role = band.state.map_or(Role::Ink, State::role);
     sketch.text(
         at(RIGHT, 26.0),
         Anchor::End,
-        22.0,
+        BIG,
         Weight::Bold,
         role,
         &band.reading_text,
@@ -144,7 +149,7 @@ fn expected_words(sketch: &mut Sketch, band: &Band, from: f32, to: f32) {
     let words = words.collect::<Vec<_>>().join("  ");
     let middle = (from + to) / 2.0;
     let y = AXIS + 34.0;
-    let half = crate::text::Ruler::of(Weight::Regular, SMALL).width(&words) / 2.0;
+    let half = Ruler::of(Weight::Regular, SMALL).width(&words) / 2.0;
     let (place, anchor) = if middle - half < LEFT {
         (LEFT, Anchor::Start)
     } else if middle + half > RIGHT {

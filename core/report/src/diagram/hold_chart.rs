@@ -79,9 +79,11 @@ const TOP: f32 = 34.0;
 const BOTTOM: f32 = 216.0;
 const SMALL: f32 = 14.0;
 /// Readings that lie closer than this share of the highest fill no more of the axis: a still needle looks still.
-const LEAST_RANGE: f64 = 0.15;
+const LEAST_RANGE: f64 = 0.1;
 /// More points than this are thinned out to every second, third, … for drawing.
 const MOST_POINTS: usize = 60;
+/// Up to here each point has the shape of its state; in a trace only the last has.
+const FEW_POINTS: usize = 12;
 
 /// From seconds and reading to the paper.
 struct Axes {
@@ -197,11 +199,15 @@ pub fn hold_chart(chart: &HoldChart) -> Scene {
             sketch.line(&fit, solid(2.2, role));
         }
         let points = axes.line(&series.points);
+        let dense = points.len() > FEW_POINTS;
         for point in points.iter().step_by(points.len().div_ceil(MOST_POINTS).max(1)) {
             match series.state {
-                Some(state) => sketch.state(*point, if points.len() > 12 { 3.5 } else { 5.5 }, state),
-                None => sketch.circle(*point, 4.5, None, Some(role)),
+                Some(state) if !dense => sketch.state(*point, 5.5, state),
+                _ => sketch.circle(*point, if dense { 1.8 } else { 4.5 }, None, Some(role)),
             }
+        }
+        if let (Some(state), Some(last), true) = (series.state, points.last(), dense) {
+            sketch.state(*last, 5.5, state);
         }
         if let Some(last) = points.last().or(fit.last()) {
             ends.push(End {
@@ -222,7 +228,7 @@ fn frame(sketch: &mut Sketch, chart: &HoldChart, axes: &Axes) {
     for i in 0..=lines {
         let value = axes.low + axes.value_step * i as f64;
         let y = axes.y(value);
-        sketch.line(&[at(LEFT, y), at(RIGHT, y)], solid(0.6, Role::Line));
+        sketch.line(&[at(LEFT, y), at(RIGHT, y)], solid(0.5, Role::Line));
         let text = number(value, axes.value_step, chart.decimal);
         sketch.text(
             at(LEFT - 7.0, y + 5.0),

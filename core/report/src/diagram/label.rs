@@ -42,13 +42,20 @@ pub(crate) fn cut_to(text: &str, weight: Weight, size: f32, width: f32) -> Strin
     cut(text.to_owned(), &Ruler::of(weight, size), width)
 }
 
-fn cut(mut line: String, ruler: &Ruler, width: f32) -> String {
-    if ruler.width(&line) <= width {
-        return line;
+fn cut(line: String, ruler: &Ruler, width: f32) -> String {
+    let room = width - ruler.width(CUT);
+    let mut taken = 0.0;
+    let mut fits = 0;
+    for (start, c) in line.char_indices() {
+        taken += ruler.char_width(c);
+        if taken <= room {
+            fits = start + c.len_utf8();
+        } else if taken > width {
+            // Even without the mark it is too long; what came before may still have just fitted whole.
+            return line.get(..fits).unwrap_or_default().trim_end().to_owned() + CUT;
+        }
     }
-    while line.pop().is_some() && ruler.width(&line) + ruler.width(CUT) > width {}
-    line.truncate(line.trim_end().len());
-    line + CUT
+    line
 }
 
 #[cfg(test)]
@@ -78,6 +85,15 @@ mod tests {
                 .iter()
                 .all(|l| Ruler::of(Weight::Regular, 13.0).width(l) <= 80.0),
             "{lines:?}"
+        );
+    }
+
+    #[test]
+    fn label_that_just_fits_is_not_cut() {
+        let width = Ruler::of(Weight::Bold, 13.0).width("Outlet hose");
+        assert_eq!(
+            wrapped("Outlet hose", Weight::Bold, 13.0, width + 0.01, 1),
+            ["Outlet hose"]
         );
     }
 

@@ -45,8 +45,9 @@ pub(crate) fn compose(report: &Report, paper: Paper) -> Laid {
         pieces: Vec::new(),
         tree: Tree::new(),
         figures: 0,
+        shrink: 1.0,
     };
-    composer.customer();
+    composer.customer_on_one_page();
     for section in [&report.evidence, &report.record] {
         if !section.blocks.is_empty() {
             composer.section(&section.heading, &section.blocks);
@@ -71,6 +72,8 @@ pub(crate) struct Composer<'a> {
     pub(crate) pieces: Vec<Piece>,
     pub(crate) tree: Tree,
     figures: usize,
+    /// Factor on the size of figures, to keep the customer's page one page.
+    shrink: f32,
 }
 
 /// How a run of text looks.
@@ -114,6 +117,21 @@ impl Look {
 }
 
 impl Composer<'_> {
+    /// The customer's page, its figures as large as lets it stay one page; full size where that can't be.
+    fn customer_on_one_page(&mut self) {
+        for shrink in [1.0, 0.88, 0.76, 0.66, 1.0] {
+            self.pieces.clear();
+            self.tree = Tree::new();
+            self.figures = 0;
+            self.shrink = shrink;
+            self.customer();
+            if flow(self.pieces.clone(), self.sheet, &mut Tree::new()).len() == 1 {
+                break;
+            }
+        }
+        self.shrink = 1.0;
+    }
+
     /// Title, facts and finding, then the blocks of the customer's page.
     fn customer(&mut self) {
         let section = self.tree.add(Tree::ROOT, Kind::Section);
@@ -474,6 +492,7 @@ impl Composer<'_> {
             } else {
                 1.0
             };
+            let share = share * self.shrink;
             let mut captions = self.caption(&input.caption, column);
             let room = self.sheet.text_height() - captions.len() as f32 * 13.0 - 12.0;
             let scale = (column * share / input.scene.width.max(1.0)).min(room / input.scene.height.max(1.0));

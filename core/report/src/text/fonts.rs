@@ -66,15 +66,16 @@ impl Ruler {
     }
 
     pub(crate) fn width(&self, text: &str) -> f32 {
+        text.chars().map(|c| self.char_width(c)).sum()
+    }
+
+    pub(crate) fn char_width(&self, c: char) -> f32 {
         let Some((map, metrics)) = &self.parts else {
             return 0.0;
         };
-        let advance = |c: char| {
-            metrics
-                .advance_width(map.map(c).unwrap_or(GlyphId::NOTDEF))
-                .unwrap_or(0.0)
-        };
-        text.chars().map(advance).sum()
+        metrics
+            .advance_width(map.map(c).unwrap_or(GlyphId::NOTDEF))
+            .unwrap_or(0.0)
     }
 }
 

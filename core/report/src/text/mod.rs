@@ -5,3 +5,6 @@ mod shape;
 
 pub(crate) use fonts::{Face, Ruler};
 pub(crate) use shape::Typesetter;
+
+#[cfg(test)]
+mod tests;

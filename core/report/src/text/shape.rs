@@ -4,7 +4,7 @@ use std::ops::Range;
 use std::sync::Arc;
 
 use parley::fontique::{Blob, Collection, CollectionOptions, SourceCache};
-use parley::style::{FontFamily, FontFamilyName, FontWeight};
+use parley::style::{FontFamily, FontFamilyName, FontWeight, OverflowWrap};
 use parley::{FontContext, Layout, LayoutContext, StyleProperty};
 
 use super::fonts::{FAMILY, Face, drawable};
@@ -149,6 +149,7 @@ impl Typesetter {
             FontFamilyName::Named(FAMILY.into()),
         )));
         builder.push_default(StyleProperty::FontSize(size));
+        builder.push_default(StyleProperty::OverflowWrap(OverflowWrap::BreakWord));
         let weight = match weight {
             Weight::Regular => FontWeight::NORMAL,
             Weight::Bold => FontWeight::BOLD,

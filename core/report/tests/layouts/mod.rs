@@ -125,6 +125,17 @@ pub fn map(chains: &[&str]) -> CircuitMap {
         }
         map.links.extend(ids.windows(2).map(|w| MapLink::new(w[0], w[1])));
     }
+    // The coil sits in its valve.
+    for (valve, coil) in [
+        ("valve", "coil"),
+        ("valve_1", "coil_1"),
+        ("valve_2", "coil_2"),
+        ("valve_a", "coil_a"),
+    ] {
+        if map.parts.iter().any(|p| p.id == valve) && map.parts.iter().any(|p| p.id == coil) {
+            map.links.push(MapLink::new(coil, valve));
+        }
+    }
     map
 }
 

@@ -5,13 +5,17 @@ use super::{CircuitMap, MapPart, Side, symbol};
 use crate::diagram::label::wrapped;
 use crate::diagram::sketch::{Sketch, at, dotted, solid};
 use crate::scene::{Anchor, Point, Role, Scene, Weight};
+use crate::text::Ruler;
 
 const LEAST_WIDTH: f32 = 360.0;
-const LEAST_COLUMN: f32 = 106.0;
+const LEAST_COLUMN: f32 = 116.0;
+const MOST_COLUMN: f32 = 172.0;
 const ROW: f32 = 54.0;
 const TOP: f32 = 32.0;
 /// From the left edge of a column to the line its symbols stand on.
-const STEM: f32 = 30.0;
+const STEM: f32 = 27.0;
+/// From that line to the words.
+const WORDS: f32 = 24.0;
 const LABEL: f32 = 13.0;
 const LEADING: f32 = 15.0;
 /// Shares below this draw no ring and no number: nobody would test for them.
@@ -22,6 +26,11 @@ struct Sheet {
 }
 
 impl Sheet {
+    /// Width there is for words beside a symbol.
+    fn words(&self) -> f32 {
+        self.column - STEM - WORDS - 3.0
+    }
+
     fn centre(&self, cell: Cell) -> Point {
         at(
             cell.column as f32 * self.column + STEM,
@@ -34,7 +43,7 @@ impl Sheet {
 pub(crate) fn draw(map: &CircuitMap, grid: &Grid) -> Scene {
     let width = (grid.columns as f32 * LEAST_COLUMN).max(LEAST_WIDTH);
     let sheet = Sheet {
-        column: (width / grid.columns as f32).min(150.0),
+        column: (width / grid.columns as f32).min(MOST_COLUMN),
     };
     let mut sketch = Sketch::new();
     let testing = map.parts.iter().any(|p| p.in_test);
@@ -67,8 +76,22 @@ fn line(sketch: &mut Sketch, sheet: &Sheet, grid: &Grid, parts: &[MapPart], (fro
         };
         let between = |c: &Cell| c.row == left.row && c.column > left.column && c.column < right.column;
         if left.row == right.row && !grid.cells.iter().any(between) {
-            let start = at(sheet.centre(right).x - symbol::REACH - 26.0, a.y);
-            sketch.line(&[start, sheet.centre(right)], dotted(2.5, Role::Line));
+            let name = if upper.column < lower.column {
+                first
+            } else {
+                second
+            };
+            let words = Ruler::of(Weight::Bold, LABEL)
+                .width(&name.label)
+                .min(sheet.words());
+            let end = sheet.centre(right);
+            let start = at(sheet.centre(left).x + WORDS + words + 6.0, end.y);
+            if start.x < end.x - symbol::REACH - 8.0 {
+                sketch.line(
+                    &[start, at(end.x - symbol::REACH, end.y)],
+                    dotted(2.5, Role::Line),
+                );
+            }
         }
         return;
     }
@@ -101,8 +124,8 @@ fn draw_part(sketch: &mut Sketch, sheet: &Sheet, part: &MapPart, cell: Cell, tes
     let ink = if aside { Role::QuietInk } else { Role::Ink };
     symbol::symbol(sketch, part.kind, centre, ink, Role::Paper);
     if let Some(state) = part.state {
-        let badge = at(centre.x + 13.0, centre.y + 12.0);
-        sketch.circle(badge, 9.0, None, Some(Role::Paper));
+        let badge = at(centre.x + 14.0, centre.y + 14.0);
+        sketch.circle(badge, 8.5, None, Some(Role::Paper));
         sketch.state(badge, 6.5, state);
     }
     if let Some(point) = &part.test_point {
@@ -124,17 +147,22 @@ fn draw_part(sketch: &mut Sketch, sheet: &Sheet, part: &MapPart, cell: Cell, tes
     sketch.region(&part.id, corner, sheet.column, ROW, &part.spoken);
 }
 
-/// The label beside the symbol, up to two lines, and the number under it.
+/// The label beside the symbol and the number under it, three lines at most.
 fn words(sketch: &mut Sketch, sheet: &Sheet, part: &MapPart, centre: Point, role: Role) {
-    let left = centre.x + symbol::REACH + 9.0;
-    let width = sheet.column - STEM - symbol::REACH - 11.0;
+    let left = centre.x + WORDS;
     let weight = if part.in_test {
         Weight::Bold
     } else {
         Weight::Regular
     };
-    let lines = wrapped(&part.label, weight, LABEL, width, 2);
     let number = part.suspicion.as_ref().filter(|s| s.share >= LEAST_SHARE);
+    let lines = wrapped(
+        &part.label,
+        weight,
+        LABEL,
+        sheet.words(),
+        if number.is_some() { 2 } else { 3 },
+    );
     let count = lines.len() + usize::from(number.is_some());
     let mut y = centre.y + 4.5 - (count.max(1) - 1) as f32 * LEADING / 2.0;
     for line in &lines {
