@@ -3,8 +3,6 @@
 #[path = "layouts/mod.rs"]
 mod layouts;
 
-use std::fmt::Write;
-
 use holdfast_report::{
     Item, Paper, Point, Scene, Stroke, band, circuit_map, connector_face, gauge, hold_chart, pages,
 };
@@ -103,7 +101,8 @@ fn described(scene: &Scene) -> String {
                 format!("region {id} {} {width:.0} × {height:.0} “{label}”", place(at))
             }
         };
-        writeln!(out, "{line}").unwrap();
+        out.push_str(&line);
+        out.push('\n');
     }
     out
 }
