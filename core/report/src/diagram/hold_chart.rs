@@ -73,7 +73,7 @@ pub struct LimitLine {
 
 const WIDTH: f32 = 360.0;
 const HEIGHT: f32 = 264.0;
-const LEFT: f32 = 42.0;
+const LEFT: f32 = 46.0;
 const RIGHT: f32 = 282.0;
 const TOP: f32 = 34.0;
 const BOTTOM: f32 = 216.0;
@@ -231,7 +231,7 @@ fn frame(sketch: &mut Sketch, chart: &HoldChart, axes: &Axes) {
         sketch.line(&[at(LEFT, y), at(RIGHT, y)], solid(0.5, Role::Line));
         let text = number(value, axes.value_step, chart.decimal);
         sketch.text(
-            at(LEFT - 7.0, y + 5.0),
+            at(LEFT - 10.0, y + 5.0),
             Anchor::End,
             SMALL,
             Weight::Regular,

@@ -8,7 +8,7 @@ use crate::scene::{Anchor, Point, Role, Scene, Weight};
 use crate::text::Ruler;
 
 const LEAST_WIDTH: f32 = 360.0;
-const LEAST_COLUMN: f32 = 116.0;
+const LEAST_COLUMN: f32 = 121.0;
 const MOST_COLUMN: f32 = 172.0;
 const ROW: f32 = 54.0;
 const TOP: f32 = 32.0;
@@ -18,8 +18,9 @@ const STEM: f32 = 27.0;
 const WORDS: f32 = 24.0;
 const LABEL: f32 = 13.0;
 const LEADING: f32 = 15.0;
-/// Shares below this draw no ring and no number: nobody would test for them.
+/// Shares below this get no number, those below `LEAST_RING` no ring: the eye shall go to the few that matter.
 const LEAST_SHARE: f64 = 0.01;
+const LEAST_RING: f64 = 0.05;
 
 struct Sheet {
     column: f32,
@@ -117,7 +118,7 @@ fn line(sketch: &mut Sketch, sheet: &Sheet, grid: &Grid, parts: &[MapPart], (fro
 fn draw_part(sketch: &mut Sketch, sheet: &Sheet, part: &MapPart, cell: Cell, testing: bool) {
     let centre = sheet.centre(cell);
     let aside = testing && !part.in_test;
-    let suspicion = part.suspicion.as_ref().filter(|s| s.share >= LEAST_SHARE);
+    let suspicion = part.suspicion.as_ref().filter(|s| s.share >= LEAST_RING);
     if let Some(suspicion) = suspicion {
         symbol::suspicion(sketch, centre, suspicion.share.clamp(0.0, 1.0) as f32);
     }
