@@ -38,10 +38,18 @@ impl Reasoned<'_> {
             .iter()
             .map(|f| self.model.faults[*f].id.clone())
             .collect();
-        if let Some(way) = cause.ways.first() {
-            ids.extend(self.model.broken_in_turn(&way.at_work, way.setting));
-        }
+        ids.extend(self.broken_in_turn(cause));
         ids
+    }
+
+    /// What a cause breaks in turn.
+    pub(super) fn broken_in_turn(&self, cause: &Evaluated) -> Vec<FaultId> {
+        let electric = cause.faults.iter().any(|f| self.model.faults[*f].is_electric());
+        let way = cause.ways.first().filter(|_| electric);
+        way.map_or_else(Vec::new, |w| {
+            self.model
+                .broken_in_turn(&cause.world(&self.model, w.at_work), w.setting)
+        })
     }
 
     /// Faults that the readings have not ruled out, beside the first cause.

@@ -1,17 +1,15 @@
 //! When it is enough: one thing to do is sure, or nothing that can be tested would change what to do.
 
 use super::Reasoned;
-use crate::inference::Evaluated;
+use crate::inference::{Case, Evaluated};
 use crate::plan::Candidates;
 use crate::{Complaint, ComponentId};
 
 /// What a cause asks one to do.
 #[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub(crate) enum Remedy {
-    /// Nothing: the circuit is sound.
+    /// Nothing in this circuit: it is sound, and if there is a cause it lies outside.
     Nothing,
-    /// Something outside the circuit.
-    Outside,
     /// The tester itself.
     Tester,
     /// These components, by their numbers.
@@ -25,6 +23,8 @@ pub(crate) struct Standing {
     /// What the first cause asks one to do, and how sure that is.
     pub remedy: Remedy,
     pub sure: f64,
+    /// The first cause lies outside the circuit.
+    pub outside: bool,
     pub parts: Vec<ComponentId>,
     pub explains: Option<bool>,
     /// Parts that can't be told apart.
@@ -33,6 +33,8 @@ pub(crate) struct Standing {
 
 /// Share of a complaint that must be due to a cause before it counts as explained.
 const EXPLAINED: f64 = 0.5;
+/// With more remedies than this in play nothing is close to an end.
+const FEW: usize = 4;
 /// Parts at least this likely are named as not told apart.
 const SUSPECT: f64 = 0.05;
 
@@ -41,16 +43,20 @@ impl Reasoned<'_> {
     pub(crate) fn remedy(&self, cause: &Evaluated) -> Remedy {
         let faults = || cause.faults.iter().map(|f| &self.model.faults[*f]);
         let mut parts: Vec<usize> = faults().filter(|f| !f.tester).filter_map(|f| f.part).collect();
+        let in_turn = self.broken_in_turn(cause);
+        parts.extend(
+            in_turn
+                .iter()
+                .filter_map(|f| self.model.layout.number(&f.component)),
+        );
         parts.sort_unstable();
         parts.dedup();
-        if cause.faults.is_empty() {
-            Remedy::Nothing
-        } else if !parts.is_empty() {
+        if !parts.is_empty() {
             Remedy::Parts(parts)
-        } else if faults().any(|f| f.is_outside()) {
-            Remedy::Outside
-        } else {
+        } else if faults().any(|f| f.tester) {
             Remedy::Tester
+        } else {
+            Remedy::Nothing
         }
     }
 
@@ -75,9 +81,12 @@ impl Reasoned<'_> {
         let first = self.posterior.causes.iter().find(|c| self.remedy(c) == remedy);
         let explains = first.and_then(|c| self.explains(c));
         let enough = sure >= self.model.situation.confidence && remedy != Remedy::Tester;
-        let met = enough && explains != Some(false);
-        // Only where the rule is not met by itself does it matter what could still be tested.
-        let exhausted = !met && !Candidates::new(self).can_change();
+        // A part that doesn't explain the complaint is not the end while something can still be tested; a sound circuit
+        // explains nothing by itself.
+        let met = enough && (explains != Some(false) || remedy == Remedy::Nothing);
+        // What could still be tested matters only where the rule is not met by itself, and where few remedies are left.
+        let few = remedies.iter().filter(|(_, p)| *p >= SUSPECT).count() <= FEW;
+        let exhausted = !met && (enough || few) && !Candidates::new(self).can_change();
         let inseparable = if exhausted && !enough {
             let parts = remedies
                 .iter()
@@ -99,7 +108,9 @@ impl Reasoned<'_> {
             }
             _ => Vec::new(),
         };
+        let outside = first.is_some_and(|c| c.faults.iter().any(|f| self.model.faults[*f].is_outside()));
         Standing {
+            outside,
             decided: met || (enough && exhausted),
             remedy,
             sure,
@@ -125,7 +136,12 @@ impl Reasoned<'_> {
             let share: f64 = cause
                 .ways
                 .iter()
-                .map(|w| w.weight * self.model.explained(&w.at_work, w.setting))
+                .map(|w| {
+                    w.weight
+                        * self
+                            .model
+                            .explained(&Case::new(&cause.world(&self.model, w.at_work), w.setting))
+                })
                 .sum();
             share >= EXPLAINED
         })

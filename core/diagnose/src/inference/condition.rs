@@ -88,7 +88,7 @@ impl Condition {
 }
 
 /// What is not known of the circuit and what must be the same in all readings.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 pub(crate) struct Setting {
     /// The module switches the ground side.
     pub ground_switched: bool,

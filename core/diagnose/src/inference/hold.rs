@@ -38,6 +38,14 @@ pub(crate) struct HoldSeen {
     strokes: Option<f64>,
 }
 
+/// What the pump sees: leak std cm³/min, volume and its standard uncertainty cm³.
+#[derive(Debug, Clone, Copy)]
+struct Trapped {
+    leak: f64,
+    volume: f64,
+    volume_u: f64,
+}
+
 #[derive(Debug, Clone, Copy, PartialEq)]
 enum Course {
     Watched { start: f64, drop: f64, seconds: f64 },
@@ -140,11 +148,11 @@ impl Model<'_> {
         Some(HoldScope { parts, entries })
     }
 
-    /// Leak (std cm³/min) and volume (cm³) that the pump sees, tester included.
-    fn under_vacuum(&self, world: &World, scope: &HoldScope) -> (f64, f64) {
+    /// What the pump sees, tester included.
+    fn under_vacuum(&self, world: &World, scope: &HoldScope) -> Trapped {
         let sound = self.data.physics.sound_leak_std_cm3_min.value;
         let mut leak = world.of(self.layout.tester).leak + sound;
-        let mut volume = self.situation.instruments.pump_cm3;
+        let (mut volume, mut variance) = (self.situation.instruments.pump_cm3, 0.0);
         let mut seen = vec![false; self.layout.down.len()];
         let mut todo = scope.entries.clone();
         while let Some(part) = todo.pop() {
@@ -153,7 +161,9 @@ impl Model<'_> {
                 continue;
             }
             if Some(part) != self.layout.tester {
-                volume += self.layout.circuit.components[part].volume().value * 1e6;
+                let own = self.layout.circuit.components[part].volume();
+                volume += own.value * 1e6;
+                variance += (own.u * 1e6).powi(2);
                 leak += sound + condition.leak + condition.back_leak + condition.seat_leak;
                 leak += self.bleed(part, condition.vent_blocked);
                 if self.layout.kind(part) == ComponentKind::Valve
@@ -167,13 +177,17 @@ impl Model<'_> {
                 todo.extend(self.layout.up[part].iter().chain(&self.layout.down[part]));
             }
         }
-        (leak, volume)
+        Trapped {
+            leak,
+            volume,
+            volume_u: variance.sqrt(),
+        }
     }
 
     /// Strokes that a hold of a sound circuit takes to `start` kPa.
     pub(crate) fn usual_strokes(&self, test: &TestId, start: f64) -> Option<f64> {
         let scope = self.hold_scope(test)?;
-        let (_, volume) = self.under_vacuum(&self.world(&[]), &scope);
+        let volume = self.under_vacuum(&self.world(&[]), &scope).volume;
         Some((self.ideal_strokes(volume, start) * self.data.physics.strokes_worn.value).max(1.0))
     }
 
@@ -188,16 +202,16 @@ impl Model<'_> {
 
     /// Probability density of a hold under a supposed cause.
     pub(super) fn hold_likelihood(&self, world: &World, scope: &HoldScope, seen: &HoldSeen) -> f64 {
-        let (leak, volume) = self.under_vacuum(world, scope);
+        let trapped = self.under_vacuum(world, scope);
         let course: f64 = seen
             .readings
             .iter()
-            .map(|(p, course)| p * self.course(*course, leak, volume))
+            .map(|(p, course)| p * self.course(*course, trapped))
             .sum();
         course
             * seen
                 .strokes
-                .map_or(1.0, |strokes| self.strokes(strokes, seen, leak, volume))
+                .map_or(1.0, |strokes| self.strokes(strokes, seen, trapped))
     }
 
     fn displaced(&self, z: f64) -> f64 {
@@ -205,7 +219,12 @@ impl Model<'_> {
         self.situation.instruments.stroke_cm3 * pace.value * 10f64.powf(z * pace.log10_sd)
     }
 
-    fn course(&self, course: Course, leak: f64, volume: f64) -> f64 {
+    fn course(&self, course: Course, trapped: Trapped) -> f64 {
+        let Trapped {
+            leak,
+            volume,
+            volume_u,
+        } = trapped;
         let figures = &self.data.physics;
         let slip = self.data.rates.reading_slip.value / self.ambient;
         let right = match course {
@@ -222,7 +241,7 @@ impl Model<'_> {
                 let gauge = gauge.u_drop() * gauge.unit_pa() / 1_000.0;
                 let sd = (gauge.powi(2)
                     + figures.drop_unmodelled_kpa.value.powi(2)
-                    + (figures.drop_relative.value * expected).powi(2))
+                    + (figures.drop_relative.value.hypot(volume_u / volume) * expected).powi(2))
                 .sqrt();
                 reached * normal(drop, expected, sd)
             }
@@ -240,13 +259,24 @@ impl Model<'_> {
         (1.0 - self.data.rates.reading_slip.value) * right + slip
     }
 
-    fn strokes(&self, strokes: f64, seen: &HoldSeen, leak: f64, volume: f64) -> f64 {
+    fn strokes(&self, strokes: f64, seen: &HoldSeen, trapped: Trapped) -> f64 {
+        let Trapped {
+            leak,
+            volume,
+            volume_u,
+        } = trapped;
         let figures = &self.data.physics;
         let likelihood = |start: f64| {
-            let ideal = self.ideal_strokes(volume, start);
-            let lost = (leak / (self.displaced(0.0) * (1.0 - start / self.ambient))).min(0.9);
-            let expected = ideal.max(1.0) * figures.strokes_worn.value / (1.0 - lost);
-            normal(strokes.ln(), expected.ln(), figures.strokes_log_sd.value)
+            let ideal = self.ideal_strokes(volume, start).max(1.0) * figures.strokes_worn.value;
+            let left = (1.0 - start / self.ambient).max(0.02);
+            let sd = figures.strokes_log_sd.value.hypot(volume_u / volume);
+            // Each stroke takes a share of what is left while the leak adds the same amount: p falls towards where they meet.
+            let at_pace = |(z, weight): &(f64, f64)| {
+                let meet = (leak / self.displaced(*z)).min(0.95 * left);
+                let expected = ideal * ((1.0 - meet) / (left - meet)).ln() / (1.0 / left).ln();
+                weight * normal(strokes.ln(), expected.ln(), sd)
+            };
+            PACE.iter().map(at_pace).sum::<f64>()
         };
         let slip = self.data.rates.answer_slip.value;
         let counted: f64 = seen

@@ -15,9 +15,9 @@ mod predict;
 mod vacuum;
 
 pub(crate) use hold::HoldSeen;
-pub(crate) use model::Model;
+pub(crate) use model::{Case, Model};
 pub(crate) use observation::{Observation, Seen};
-pub(crate) use posterior::{Evaluated, Posterior, Way, log_sum, rank};
+pub(crate) use posterior::{Evaluated, Posterior, log_sum, rank};
 pub(crate) use predict::depends_at_rest;
 
 #[cfg(test)]

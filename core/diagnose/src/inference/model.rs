@@ -1,8 +1,11 @@
 //! One circuit in one situation, ready to be asked what it would show with any set of faults.
 
+use std::cell::OnceCell;
+
 use super::causes::{Fault, faults};
 use super::condition::{Condition, Setting};
 use super::layout::{DriveParts, Layout};
+use super::vacuum::AtMounts;
 use crate::faults::{FaultData, data};
 use crate::{
     Circuit, EngineState, Feed, Reading, Situation, SourceKind, Switched, TestId, TestKind, VacuumMeans,
@@ -31,6 +34,42 @@ pub(crate) struct World {
     pub conditions: Vec<Condition>,
     /// The faults at work, as numbers in [`Model::faults`].
     pub faults: Vec<usize>,
+}
+
+/// A world in a setting, with what its vacuum does at work, worked out once when first asked for.
+pub(crate) struct Case<'w> {
+    pub world: &'w World,
+    pub setting: Setting,
+    idle: OnceCell<AtMounts>,
+    in_gear: OnceCell<AtMounts>,
+}
+
+impl<'w> Case<'w> {
+    pub fn new(world: &'w World, setting: Setting) -> Self {
+        Self {
+            world,
+            setting,
+            idle: OnceCell::new(),
+            in_gear: OnceCell::new(),
+        }
+    }
+
+    /// What the mounts get with the engine in a state; an engine that stands still makes nothing.
+    pub fn at_mounts(&self, model: &Model<'_>, engine: EngineState) -> &AtMounts {
+        let cell = if engine == EngineState::InGear {
+            &self.in_gear
+        } else {
+            &self.idle
+        };
+        cell.get_or_init(|| {
+            let running = if engine == EngineState::InGear {
+                engine
+            } else {
+                EngineState::Idle
+            };
+            model.at_mounts(self.world, self.setting, running)
+        })
+    }
 }
 
 impl World {

@@ -1,10 +1,13 @@
 //! From readings to a ranking of causes: every cause enumerated, what is unknown about it summed over, in log space.
 
+use std::cell::RefCell;
+use std::rc::Rc;
+
 use super::causes::Size;
 use super::condition::Setting;
-use super::model::{Model, World};
+use super::model::{Case, Model, World};
 use super::observation::Observation;
-use super::predict::{Depends, depends};
+use super::predict::depends_at_rest;
 use crate::faults::Spread;
 
 /// How well one cause fits everything that was read.
@@ -22,15 +25,21 @@ pub(crate) struct Evaluated {
     pub ways: Vec<Way>,
 }
 
-/// One way a cause can be.
-#[derive(Debug, Clone)]
+/// One way a cause can be: the size that shows in a test at rest, the size at work, and the setting.
+#[derive(Debug, Clone, Copy)]
 pub(crate) struct Way {
     pub weight: f64,
-    /// As it shows in a test at rest.
-    pub at_rest: World,
-    /// As it shows at work.
-    pub at_work: World,
+    pub at_rest: f64,
+    pub at_work: f64,
     pub setting: Setting,
+}
+
+impl Evaluated {
+    /// The world of this cause with its fault of a size.
+    pub fn world(&self, model: &Model<'_>, size: f64) -> World {
+        let faults: Vec<(usize, f64)> = self.faults.iter().map(|f| (*f, size)).collect();
+        model.world(&faults)
+    }
 }
 
 /// All causes, the likeliest first.
@@ -39,20 +48,24 @@ pub(crate) struct Posterior {
     pub causes: Vec<Evaluated>,
 }
 
-/// Points on a standard normal scale that stand for a size read in a test at rest.
+/// Points on a standard normal scale that stand for the size of a leak in a test at rest.
 const REST_POINTS: usize = 49;
+/// The same for a resistance.
+const OHM_POINTS: usize = 31;
 /// How far these points go, in standard deviations.
 const REST_REACH: f64 = 3.0;
 /// Decimal logarithms of leaks at work, std cm³/min: first, step and number.
-const WORK_GRID: (f64, f64, usize) = (0.0, 0.3, 17);
+const WORK_GRID: (f64, f64, usize) = (0.0, 0.5, 11);
 /// Ways of a cause that are kept for planning.
 const WAYS: usize = 5;
 
 /// Ranks every cause by what was observed.
-pub(crate) fn rank(model: &Model<'_>, seen: &[Observation]) -> Posterior {
+///
+/// `weigh_each`: also weigh each observation by itself, which an explanation needs.
+pub(crate) fn rank(model: &Model<'_>, seen: &[Observation], weigh_each: bool) -> Posterior {
     let evaluation = Evaluation::new(model, seen);
-    let mut causes = vec![evaluation.cause(&[])];
-    causes.extend((0..model.faults.len()).map(|fault| evaluation.cause(&[fault])));
+    let mut causes = vec![evaluation.cause(&[], weigh_each)];
+    causes.extend((0..model.faults.len()).map(|fault| evaluation.cause(&[fault], weigh_each)));
     let top = causes
         .iter()
         .map(|c| c.ln_weight)
@@ -65,259 +78,340 @@ pub(crate) fn rank(model: &Model<'_>, seen: &[Observation]) -> Posterior {
     Posterior { causes }
 }
 
-/// One step of the sum over what is unknown: a size with its weight, and the ln likelihoods of the observations.
-struct Step {
-    size: f64,
-    ln_weight: f64,
-    ln_likelihoods: Vec<f64>,
+/// A grid of sizes with the ln of their weights, and the ln likelihoods of the observations that the fault touches.
+struct Grid {
+    sizes: Vec<f64>,
+    ln_weights: Vec<f64>,
+    /// One row for each size, or for each setting and in it each size; one column for each observation touched.
+    rows: Vec<f64>,
+    touched: Vec<usize>,
+}
+
+impl Grid {
+    fn row(&self, number: usize) -> &[f64] {
+        let width = self.touched.len();
+        self.rows
+            .get(number * width..(number + 1) * width)
+            .unwrap_or_default()
+    }
 }
 
 struct Evaluation<'m> {
     model: &'m Model<'m>,
     seen: &'m [Observation],
-    depends: Vec<Depends>,
+    at_rest: Vec<bool>,
     /// ln likelihood of each observation for a sound circuit, by setting.
     sound_ln: Vec<Vec<f64>>,
+    /// For each observation and setting the first setting that it can't tell from that one: with sound electrics, and
+    /// with others.
+    twins: Vec<[Vec<usize>; 2]>,
+    /// Probabilities of leaks at work, for each leak at rest; by the spread of leaks.
+    links: RefCell<Vec<(Spread, Rc<Link>)>>,
 }
+
+/// Probabilities of the sizes at work, for each size at rest.
+type Link = Vec<Vec<f64>>;
 
 impl<'m> Evaluation<'m> {
     fn new(model: &'m Model<'m>, seen: &'m [Observation]) -> Self {
-        let sound = model.world(&[]);
-        let depends: Vec<Depends> = seen.iter().map(|o| depends(&o.seen, o.test.kind)).collect();
-        let sound_ln = seen
+        let settings: Vec<Setting> = model.settings.iter().map(|(s, _)| *s).collect();
+        let twins: Vec<[Vec<usize>; 2]> = seen
             .iter()
             .map(|o| {
-                model
-                    .settings
-                    .iter()
-                    .map(|(s, _)| model.likelihood(o, &sound, *s).ln())
-                    .collect()
+                [false, true].map(|electric| {
+                    let twin = |(n, b): (usize, &Setting)| {
+                        settings
+                            .iter()
+                            .take(n)
+                            .position(|a| o.is_blind_to(electric, *a, *b))
+                            .unwrap_or(n)
+                    };
+                    settings.iter().enumerate().map(twin).collect()
+                })
             })
             .collect();
+        let sound = model.world(&[]);
+        let cases: Vec<Case<'_>> = settings.iter().map(|s| Case::new(&sound, *s)).collect();
+        let sound_ln = seen
+            .iter()
+            .zip(&twins)
+            .map(|(o, [twins, _])| {
+                let mut ln: Vec<f64> = Vec::with_capacity(cases.len());
+                for (n, case) in cases.iter().enumerate() {
+                    ln.push(if twins[n] < n {
+                        ln[twins[n]]
+                    } else {
+                        model.likelihood(o, case).ln()
+                    });
+                }
+                ln
+            })
+            .collect();
+        let at_rest = seen.iter().map(depends_at_rest).collect();
         Self {
             model,
             seen,
-            depends,
+            at_rest,
             sound_ln,
+            twins,
+            links: RefCell::default(),
         }
     }
 
-    fn cause(&self, faults: &[usize]) -> Evaluated {
+    fn cause(&self, faults: &[usize], weigh_each: bool) -> Evaluated {
         let model = self.model;
         let size = faults.first().map_or(Size::Fixed, |f| model.faults[*f].size());
         let weight =
             faults.iter().map(|f| model.faults[*f].weight).product::<f64>() * model.data.nothing_wrong;
         let world = |size: f64| model.world(&faults.iter().map(|f| (*f, size)).collect::<Vec<_>>());
         let touched: Vec<bool> = self.seen.iter().map(|o| model.touches(o, faults)).collect();
+        let electric = faults.iter().any(|f| model.faults[*f].is_electric());
 
-        let rest = self.rest_steps(size, &touched, &world);
-        let work = self.work_steps(size, &touched, &world);
-        let settings = &model.settings;
-        let ln_settings: Vec<f64> = settings.iter().map(|(_, p)| p.ln()).collect();
-
-        let sum = |ln: &[f64]| ln.iter().sum::<f64>();
-        let rest_ln: Vec<f64> = rest
-            .iter()
-            .map(|s| s.ln_weight + sum(&s.ln_likelihoods))
-            .collect();
-        let work_ln: Vec<f64> = work
-            .iter()
-            .map(|(setting, s)| ln_settings[*setting] + s.ln_weight + sum(&s.ln_likelihoods))
-            .collect();
-        let steps_of_setting = work.len() / settings.len();
-        let by_size: Vec<f64> = (0..steps_of_setting)
-            .map(|w| log_sum((0..settings.len()).map(|s| work_ln[s * steps_of_setting + w])))
-            .collect();
-        // Joint of both sizes; the setting hangs on the size at work alone.
-        let mut rest_total = vec![f64::NEG_INFINITY; rest.len()];
-        let mut work_factor = vec![f64::NEG_INFINITY; steps_of_setting];
-        for (r, total) in rest_total.iter_mut().enumerate() {
-            let link = self.link(size, rest[r].size, &work[..steps_of_setting]);
-            for (w, link) in link.iter().enumerate() {
-                *total = log_add(*total, link + by_size[w]);
-                work_factor[w] = log_add(work_factor[w], link + rest_ln[r]);
-            }
-            *total += rest_ln[r];
-        }
-        let evidence = log_sum(rest_total.iter().copied());
-        let rest_p: Vec<f64> = rest_total.iter().map(|ln| (ln - evidence).exp()).collect();
-        let work_p: Vec<f64> = work_ln
+        let rest = self.rest_grid(size, &touched, &world);
+        let work = self.work_grid(size, &touched, electric, &world);
+        let sizes = work.sizes.len();
+        // ln of everything at work, by setting and size, then by size alone.
+        let untouched = |setting: usize| -> f64 {
+            (0..self.seen.len())
+                .filter(|o| !touched[*o] && !self.at_rest[*o])
+                .map(|o| self.sound_ln[o][setting])
+                .sum()
+        };
+        let of_setting: Vec<f64> = model
+            .settings
             .iter()
             .enumerate()
-            .map(|(i, ln)| (ln + work_factor[i % steps_of_setting] - evidence).exp())
+            .map(|(n, (_, p))| p.ln() + untouched(n))
+            .collect();
+        let work_ln: Vec<f64> = (0..of_setting.len() * sizes)
+            .map(|i| of_setting[i / sizes] + work.ln_weights[i % sizes] + work.row(i).iter().sum::<f64>())
+            .collect();
+        let work_top = max(&work_ln);
+        let work_e: Vec<f64> = work_ln.iter().map(|ln| (ln - work_top).exp()).collect();
+        let by_size: Vec<f64> = (0..sizes)
+            .map(|w| work_e.iter().skip(w).step_by(sizes).sum())
+            .collect();
+        let rest_untouched: f64 = (0..self.seen.len())
+            .filter(|o| !touched[*o] && self.at_rest[*o])
+            .filter_map(|o| self.sound_ln[o].first())
+            .sum();
+        let rest_ln: Vec<f64> = rest
+            .ln_weights
+            .iter()
+            .enumerate()
+            .map(|(r, w)| w + rest.row(r).iter().sum::<f64>())
+            .collect();
+        let rest_top = max(&rest_ln);
+        let rest_e: Vec<f64> = rest_ln.iter().map(|ln| (ln - rest_top).exp()).collect();
+
+        // The joint of both sizes: the one at rest says what to expect of the one at work.
+        let link = self.link(size, &rest.sizes, &work.sizes);
+        let mut rest_p = vec![0.0; rest_e.len()];
+        let mut work_factor = vec![0.0; sizes];
+        for (r, row) in link.iter().enumerate() {
+            let mut sum = 0.0;
+            for (w, p) in row.iter().enumerate() {
+                sum += p * by_size[w];
+                work_factor[w] += p * rest_e[r];
+            }
+            rest_p[r] = rest_e[r] * sum;
+        }
+        let total: f64 = rest_p.iter().sum::<f64>().max(f64::MIN_POSITIVE);
+        rest_p.iter_mut().for_each(|p| *p /= total);
+        let work_p: Vec<f64> = work_e
+            .iter()
+            .enumerate()
+            .map(|(i, e)| e * work_factor[i % sizes] / total)
             .collect();
 
-        let ln_given_others = (0..self.seen.len())
-            .map(|o| {
-                let inverse: f64 = if self.depends[o] == Depends::Rest {
-                    rest.iter()
-                        .zip(&rest_p)
-                        .map(|(s, p)| p * (-s.ln_likelihoods[o]).exp())
-                        .sum()
-                } else {
-                    work.iter()
-                        .zip(&work_p)
-                        .map(|((_, s), p)| p * (-s.ln_likelihoods[o]).exp())
-                        .sum()
-                };
-                -inverse.ln()
-            })
-            .collect();
-        let ways = self.ways(&rest, &rest_p, &work, &work_p, &world);
+        let ln_given_others = if weigh_each {
+            self.given_others((&rest, &rest_p), (&work, &work_p))
+        } else {
+            Vec::new()
+        };
+        let ln_weight = weight.ln() + rest_untouched + rest_top + work_top + total.ln();
+        let ways = self.ways((&rest.sizes, &rest_p), (&work.sizes, &work_p));
         Evaluated {
             faults: faults.to_vec(),
             p: 0.0,
-            ln_weight: weight.ln() + evidence,
+            ln_weight,
             ln_given_others,
             ways,
         }
     }
 
-    /// ln of the probabilities of the sizes at work, when the size at rest is known.
-    fn link(&self, size: Size, at_rest: f64, work: &[(usize, Step)]) -> Vec<f64> {
-        let Size::Leak(_) = size else {
-            return vec![0.0; work.len()];
-        };
-        let times = self.model.data.physics.leak_at_work_times.0;
-        let ln: Vec<f64> = work
-            .iter()
-            .map(|(_, step)| ((step.size / at_rest / times.median).log10() / times.log10_sd).powi(2) * -0.5)
-            .collect();
-        let total = log_sum(ln.iter().copied());
-        ln.into_iter().map(|l| l - total).collect()
-    }
-
-    /// The sizes at rest with the ln likelihoods of the holds.
-    fn rest_steps(&self, size: Size, touched: &[bool], world: &dyn Fn(f64) -> World) -> Vec<Step> {
-        let points = match size {
-            Size::Leak(spread) => points(spread, REST_POINTS),
-            Size::Fixed | Size::Resistance(_) => vec![(0.0, 0.0)],
-        };
-        points
-            .into_iter()
-            .map(|(size, ln_weight)| {
-                let world = world(size);
-                let ln = |o: usize| match (self.depends[o], touched[o]) {
-                    (Depends::Rest, true) => self.model.settings.first().map_or(0.0, |(s, _)| {
-                        self.model.likelihood(&self.seen[o], &world, *s).ln()
-                    }),
-                    (Depends::Rest, false) => self.sound_ln[o].first().copied().unwrap_or(0.0),
-                    _ => 0.0,
+    /// For each observation the ln of its probability, all others given: 1 over the mean of 1/likelihood.
+    fn given_others(&self, rest: (&Grid, &[f64]), work: (&Grid, &[f64])) -> Vec<f64> {
+        let sizes = work.0.sizes.len();
+        let by_setting: Vec<f64> = work.1.chunks(sizes).map(|p| p.iter().sum()).collect();
+        (0..self.seen.len())
+            .map(|o| {
+                let (grid, p) = if self.at_rest[o] { rest } else { work };
+                let inverse: f64 = match grid.touched.iter().position(|t| *t == o) {
+                    Some(column) => p
+                        .iter()
+                        .enumerate()
+                        .map(|(i, p)| p * (-grid.row(i)[column]).exp())
+                        .sum(),
+                    None => by_setting
+                        .iter()
+                        .zip(&self.sound_ln[o])
+                        .map(|(p, ln)| p * (-ln).exp())
+                        .sum(),
                 };
-                Step {
-                    size,
-                    ln_weight,
-                    ln_likelihoods: (0..self.seen.len()).map(ln).collect(),
-                }
+                -inverse.ln()
             })
             .collect()
     }
 
-    /// For each setting, the sizes at work with the ln likelihoods of everything but the holds.
-    fn work_steps(&self, size: Size, touched: &[bool], world: &dyn Fn(f64) -> World) -> Vec<(usize, Step)> {
-        let points = match size {
-            Size::Fixed => vec![(0.0, 0.0)],
-            Size::Resistance(spread) => points(spread, REST_POINTS),
-            Size::Leak(_) => {
-                let (first, step, number) = WORK_GRID;
-                (0..number)
-                    .map(|i| (10f64.powf(first + step * i as f64), 0.0))
-                    .collect()
-            }
+    /// The sizes at rest with the likelihoods of the holds.
+    fn rest_grid(&self, size: Size, touched: &[bool], world: &dyn Fn(f64) -> World) -> Grid {
+        let touched: Vec<usize> = (0..self.seen.len())
+            .filter(|o| touched[*o] && self.at_rest[*o])
+            .collect();
+        let (sizes, ln_weights) = match size {
+            Size::Leak(spread) => points(spread, REST_POINTS),
+            Size::Fixed | Size::Resistance(_) => (vec![0.0], vec![0.0]),
         };
-        let worlds: Vec<World> = points.iter().map(|(size, _)| world(*size)).collect();
-        let mut steps = Vec::with_capacity(points.len() * self.model.settings.len());
-        for (setting_number, (setting, _)) in self.model.settings.iter().enumerate() {
-            for ((size, ln_weight), world) in points.iter().zip(&worlds) {
-                let ln = |o: usize| match (self.depends[o], touched[o]) {
-                    (Depends::Rest, _) => 0.0,
-                    (_, false) => self.sound_ln[o][setting_number],
-                    (_, true) => self.model.likelihood(&self.seen[o], world, *setting).ln(),
-                };
-                let ln_likelihoods = (0..self.seen.len()).map(ln).collect();
-                steps.push((
-                    setting_number,
-                    Step {
-                        size: *size,
-                        ln_weight: *ln_weight,
-                        ln_likelihoods,
-                    },
-                ));
+        let setting = self.model.settings.first().map(|(s, _)| *s).unwrap_or_default();
+        let mut rows = Vec::with_capacity(sizes.len() * touched.len());
+        if !touched.is_empty() {
+            for size in &sizes {
+                let world = world(*size);
+                let case = Case::new(&world, setting);
+                rows.extend(
+                    touched
+                        .iter()
+                        .map(|o| self.model.likelihood(&self.seen[*o], &case).ln()),
+                );
             }
         }
-        steps
+        Grid {
+            sizes,
+            ln_weights,
+            rows,
+            touched,
+        }
     }
 
-    fn ways(
-        &self,
-        rest: &[Step],
-        rest_p: &[f64],
-        work: &[(usize, Step)],
-        work_p: &[f64],
-        world: &dyn Fn(f64) -> World,
-    ) -> Vec<Way> {
-        let mut order: Vec<usize> = (0..work.len()).collect();
+    /// For each setting, the sizes at work with the likelihoods of everything but the holds.
+    fn work_grid(&self, size: Size, touched: &[bool], electric: bool, world: &dyn Fn(f64) -> World) -> Grid {
+        let touched: Vec<usize> = (0..self.seen.len())
+            .filter(|o| touched[*o] && !self.at_rest[*o])
+            .collect();
+        let (sizes, ln_weights) = match size {
+            Size::Fixed => (vec![0.0], vec![0.0]),
+            Size::Resistance(spread) => points(spread, OHM_POINTS),
+            Size::Leak(_) => {
+                let (first, step, number) = WORK_GRID;
+                (
+                    (0..number).map(|i| 10f64.powf(first + step * i as f64)).collect(),
+                    vec![0.0; number],
+                )
+            }
+        };
+        let settings = &self.model.settings;
+        let width = touched.len();
+        let mut rows = vec![0.0; settings.len() * sizes.len() * width];
+        if width > 0 {
+            for (at, size) in sizes.iter().enumerate() {
+                let world = world(*size);
+                for (number, (setting, _)) in settings.iter().enumerate() {
+                    let case = Case::new(&world, *setting);
+                    for (column, o) in touched.iter().enumerate() {
+                        // What this setting doesn't change against an earlier one is taken over.
+                        let twin = self.twins[*o][usize::from(electric)][number];
+                        rows[(number * sizes.len() + at) * width + column] = if twin < number {
+                            rows[(twin * sizes.len() + at) * width + column]
+                        } else {
+                            self.model.likelihood(&self.seen[*o], &case).ln()
+                        };
+                    }
+                }
+            }
+        }
+        Grid {
+            sizes,
+            ln_weights,
+            rows,
+            touched,
+        }
+    }
+
+    /// Probabilities of the sizes at work for each size at rest.
+    fn link(&self, size: Size, at_rest: &[f64], at_work: &[f64]) -> Rc<Link> {
+        let Size::Leak(spread) = size else {
+            return Rc::new(vec![vec![1.0; at_work.len()]; at_rest.len()]);
+        };
+        if let Some((_, link)) = self.links.borrow().iter().find(|(s, _)| *s == spread) {
+            return Rc::clone(link);
+        }
+        let times = self.model.data.physics.leak_at_work_times.0;
+        let row = |rest: &f64| {
+            let weight =
+                |work: &f64| (-0.5 * ((work / rest / times.median).log10() / times.log10_sd).powi(2)).exp();
+            let row: Vec<f64> = at_work.iter().map(weight).collect();
+            let total: f64 = row.iter().sum::<f64>().max(f64::MIN_POSITIVE);
+            row.into_iter().map(|w| w / total).collect()
+        };
+        let link = Rc::new(at_rest.iter().map(row).collect::<Link>());
+        self.links.borrow_mut().push((spread, Rc::clone(&link)));
+        link
+    }
+
+    fn ways(&self, rest: (&[f64], &[f64]), work: (&[f64], &[f64])) -> Vec<Way> {
+        let (work_sizes, work_p) = work;
+        let mut order: Vec<usize> = (0..work_p.len()).collect();
         order.sort_by(|a, b| work_p[*b].total_cmp(&work_p[*a]));
         order.truncate(WAYS);
-        let kept: f64 = order.iter().map(|w| work_p[*w]).sum();
-        let leaks = rest.len() > 1;
-        order
+        let kept: f64 = order
             .iter()
-            .enumerate()
-            .map(|(i, w)| {
-                let (setting, step) = &work[*w];
-                let at_work = if leaks || step.size > 0.0 {
-                    world(step.size)
-                } else {
-                    world(0.0)
-                };
-                let share = (i as f64 + 0.5) / order.len() as f64;
-                let at_rest = if leaks {
-                    world(rest[quantile(rest_p, share)].size)
-                } else {
-                    at_work.clone()
-                };
-                Way {
-                    weight: work_p[*w] / kept.max(f64::MIN_POSITIVE),
-                    at_rest,
-                    at_work,
-                    setting: self.model.settings[*setting].0,
-                }
-            })
-            .collect()
+            .map(|w| work_p[*w])
+            .sum::<f64>()
+            .max(f64::MIN_POSITIVE);
+        let leaks = rest.0.len() > 1;
+        let way = |(i, w): (usize, &usize)| {
+            let at_work = work_sizes[w % work_sizes.len()];
+            let share = (i as f64 + 0.5) / order.len() as f64;
+            let at_rest = if leaks {
+                rest.0[quantile(rest.1, share)]
+            } else {
+                at_work
+            };
+            Way {
+                weight: work_p[*w] / kept,
+                at_rest,
+                at_work,
+                setting: self.model.settings[w / work_sizes.len()].0,
+            }
+        };
+        order.iter().enumerate().map(way).collect()
     }
 }
 
-/// Sizes at equal steps of the normal scale, with the ln of their weights.
-fn points(spread: Spread, number: usize) -> Vec<(f64, f64)> {
+/// Sizes at equal steps of the normal scale, and the ln of their weights.
+fn points(spread: Spread, number: usize) -> (Vec<f64>, Vec<f64>) {
     let step = 2.0 * REST_REACH / (number - 1) as f64;
     let deviates: Vec<f64> = (0..number).map(|i| -REST_REACH + step * i as f64).collect();
     let total = log_sum(deviates.iter().map(|z| -0.5 * z * z));
-    deviates
-        .into_iter()
-        .map(|z| (spread.at(z), -0.5 * z * z - total))
-        .collect()
+    (
+        deviates.iter().map(|z| spread.at(*z)).collect(),
+        deviates.iter().map(|z| -0.5 * z * z - total).collect(),
+    )
 }
 
 /// The number of the point at which a share of the weight is reached.
 fn quantile(weights: &[f64], share: f64) -> usize {
     let mut sum = 0.0;
-    for (i, w) in weights.iter().enumerate() {
+    let reached = weights.iter().position(|w| {
         sum += w;
-        if sum >= share {
-            return i;
-        }
-    }
-    weights.len().saturating_sub(1)
+        sum >= share
+    });
+    reached.unwrap_or(weights.len().saturating_sub(1))
 }
 
-fn log_add(a: f64, b: f64) -> f64 {
-    let (high, low) = if a > b { (a, b) } else { (b, a) };
-    if low == f64::NEG_INFINITY {
-        high
-    } else {
-        high + (low - high).exp().ln_1p()
-    }
+fn max(values: &[f64]) -> f64 {
+    values.iter().copied().fold(f64::NEG_INFINITY, f64::max)
 }
 
 /// ln of a sum, of terms given by their ln.

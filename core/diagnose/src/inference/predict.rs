@@ -3,7 +3,7 @@
 use super::condition::Setting;
 use super::electric::Electric;
 use super::expect::Expect;
-use super::model::{Model, World};
+use super::model::{Case, Model, World};
 use super::observation::{Observation, Seen};
 use crate::{Complaint, EngineState, LookState, TestKind};
 
@@ -58,6 +58,23 @@ pub(crate) fn depends_at_rest(seen: &Observation) -> bool {
     depends(&seen.seen, seen.test.kind) == Depends::Rest
 }
 
+impl Observation {
+    /// Whether the observation can't tell two settings apart. `electric`: some fault changes the electric side.
+    pub(crate) fn is_blind_to(&self, electric: bool, a: Setting, b: Setting) -> bool {
+        let wired = a.ground_switched == b.ground_switched && a.ignition_fed == b.ignition_fed;
+        let windowed = a.window_at_idle == b.window_at_idle;
+        let softens = a.softens == b.softens;
+        let complaint = matches!(self.seen, Seen::Complaint) || self.test.kind == TestKind::Complaint;
+        match depends(&self.seen, self.test.kind) {
+            Depends::Rest | Depends::Signs => true,
+            Depends::Electric => wired && windowed,
+            // With sound electrics it doesn't matter how they are wired; a complaint is felt with the window met.
+            Depends::Work if complaint => softens && (wired || !electric),
+            Depends::Work => windowed && (wired || !electric),
+        }
+    }
+}
+
 impl Model<'_> {
     /// Whether any of the faults can change what an observation shows.
     pub(crate) fn touches(&self, seen: &Observation, faults: &[usize]) -> bool {
@@ -89,20 +106,21 @@ impl Model<'_> {
     }
 
     /// Probability (density) of an observation in a world. Readings of the same test are comparable with each other only.
-    pub(crate) fn likelihood(&self, seen: &Observation, world: &World, setting: Setting) -> f64 {
+    pub(crate) fn likelihood(&self, seen: &Observation, case: &Case<'_>) -> f64 {
+        let world = case.world;
         match &seen.seen {
             Seen::Hold(hold) => seen
                 .scope
                 .as_ref()
                 .map_or(1.0, |scope| self.hold_likelihood(world, scope, hold)),
             Seen::Look(parts) => self.look(world, parts),
-            Seen::Complaint => self.complaints(world, setting),
+            Seen::Complaint => self.complaints(case),
             Seen::Fields(values) => {
                 let battery = values.iter().find_map(|(k, v)| match v {
                     super::expect::Value::Number(x) if k == "battery" => Some(*x),
                     _ => None,
                 });
-                let sets = self.fields(seen, world, setting, battery);
+                let sets = self.fields(seen, case, battery);
                 sets.iter()
                     .map(|(p, fields)| {
                         let each = fields.iter().map(|(key, expect)| {
@@ -117,13 +135,8 @@ impl Model<'_> {
     }
 
     /// What a test should show in a world.
-    pub(crate) fn fields(
-        &self,
-        seen: &Observation,
-        world: &World,
-        setting: Setting,
-        battery: Option<f64>,
-    ) -> Fields {
+    pub(crate) fn fields(&self, seen: &Observation, case: &Case<'_>, battery: Option<f64>) -> Fields {
+        let (world, setting) = (case.world, case.setting);
         let test = &seen.test;
         let one = |fields| vec![(1.0, fields)];
         match test.kind {
@@ -133,7 +146,7 @@ impl Model<'_> {
             | TestKind::Bypass
             | TestKind::Shake
             | TestKind::ValveOff
-            | TestKind::ValveOn => one(self.vacuum_fields(seen, world, setting)),
+            | TestKind::ValveOn => one(self.vacuum_fields(seen, case)),
             TestKind::Flow => {
                 let part = test.part.as_ref().and_then(|id| self.layout.number(id));
                 one(vec![(
@@ -141,12 +154,12 @@ impl Model<'_> {
                     Expect::Yes(if world.of(part).blocks { 0.0 } else { 1.0 }),
                 )])
             }
-            TestKind::Complaint => one(vec![("present", self.reproduced(world, setting))]),
+            TestKind::Complaint => one(vec![("present", self.reproduced(case))]),
             TestKind::Codes
             | TestKind::IdleQuality
             | TestKind::MountLook
             | TestKind::MountMove
-            | TestKind::Wiggle => one(self.sign_fields(seen, world, setting)),
+            | TestKind::Wiggle => one(self.sign_fields(seen, case)),
             TestKind::SupplyVolts
             | TestKind::SupplyLoaded
             | TestKind::Fuse
@@ -238,18 +251,17 @@ impl Model<'_> {
         }
     }
 
-    fn vacuum_fields(
-        &self,
-        seen: &Observation,
-        world: &World,
-        setting: Setting,
-    ) -> Vec<(&'static str, Expect)> {
+    fn vacuum_fields(&self, seen: &Observation, case: &Case<'_>) -> Vec<(&'static str, Expect)> {
+        let (world, setting) = (case.world, case.setting);
         let Some(drive) = self.drive_of(&seen.test) else {
             return Vec::new();
         };
         let figures = &self.data.physics;
         let level = self.source.0;
-        let work = self.at_work(world, drive, setting, seen.engine);
+        let at_mounts = case.at_mounts(self, seen.engine);
+        let Some(work) = at_mounts.valve(drive.valve) else {
+            return Vec::new();
+        };
         // Where the source was read, what arrives is compared with that; else with what sources make.
         let (times, level_sd) = match self.seen_source {
             Some(seen) if work.inlet > 0.3 * level => (seen / work.inlet, 0.0),
@@ -305,7 +317,7 @@ impl Model<'_> {
                 fields
             }
             TestKind::Bypass => {
-                let (mounts, _) = self.at_mounts(world, setting, seen.engine);
+                let mounts = &case.at_mounts(self, seen.engine).mounts;
                 let gains = |m: &&super::vacuum::MountAtWork| {
                     m.reached && !m.dead && m.on < figures.starved_below.value
                 };
@@ -314,7 +326,7 @@ impl Model<'_> {
                     self.felt(mounts.iter().filter(gains).count(), mounts.len()),
                 )]
             }
-            TestKind::Shake => vec![("changes", self.shake(seen, world, setting))],
+            TestKind::Shake => vec![("changes", self.shake(seen, case))],
             TestKind::ValveOff => {
                 let valve = world.of(Some(drive.valve));
                 let open = self.at_rest_open(world, drive.valve);
@@ -351,15 +363,15 @@ impl Model<'_> {
         }
     }
 
-    fn shake(&self, seen: &Observation, world: &World, setting: Setting) -> Expect {
+    fn shake(&self, seen: &Observation, case: &Case<'_>) -> Expect {
         match seen.test.part.as_ref().and_then(|id| self.layout.number(id)) {
             Some(mount) => {
-                let condition = world.of(Some(mount));
+                let condition = case.world.of(Some(mount));
                 let works = !condition.dead && condition.leak < PUMPED_AGAINST;
                 self.felt(usize::from(works), 1)
             }
             None => {
-                let (mounts, _) = self.at_mounts(world, setting, seen.engine);
+                let mounts = &case.at_mounts(self, seen.engine).mounts;
                 let starved = self.data.physics.starved_below.value;
                 self.felt(
                     mounts.iter().filter(|m| !m.dead && m.on >= starved).count(),
@@ -422,16 +434,11 @@ impl Model<'_> {
         1.0 - (1.0 - base) * hidden
     }
 
-    fn sign_fields(
-        &self,
-        seen: &Observation,
-        world: &World,
-        setting: Setting,
-    ) -> Vec<(&'static str, Expect)> {
+    fn sign_fields(&self, seen: &Observation, case: &Case<'_>) -> Vec<(&'static str, Expect)> {
         let part = seen.test.part.as_ref().and_then(|id| self.layout.number(id));
         let here =
             |f: &usize| self.faults[*f].part.is_none() || part.is_none() || self.faults[*f].part == part;
-        let faults: Vec<usize> = world.faults.iter().copied().filter(here).collect();
+        let faults: Vec<usize> = case.world.faults.iter().copied().filter(here).collect();
         let keys: &[&'static str] = match seen.test.kind {
             TestKind::Codes => &["list"],
             TestKind::IdleQuality => &["rough", "steady", "rpm"],
@@ -454,7 +461,7 @@ impl Model<'_> {
                 return (*key, expect);
             }
             let mut p = self.sign(&name, faults.iter().copied());
-            if seen.test.kind == TestKind::Codes && self.fault_seen(world, setting) {
+            if seen.test.kind == TestKind::Codes && case.at_mounts(self, EngineState::InGear).fault_seen {
                 p = 1.0 - (1.0 - p) * (1.0 - CODE_STORED);
             }
             (
@@ -469,27 +476,20 @@ impl Model<'_> {
         keys.iter().map(field).collect()
     }
 
-    fn fault_seen(&self, world: &World, setting: Setting) -> bool {
-        self.at_mounts(world, setting, EngineState::InGear).1
-    }
-
-    fn reproduced(&self, world: &World, setting: Setting) -> Expect {
-        let explained = self.explained(world, setting);
+    fn reproduced(&self, case: &Case<'_>) -> Expect {
+        let explained = self.explained(case);
         Expect::Yes(explained * self.data.rates.complaint_reproduced.value + (1.0 - explained) * UNFELT)
     }
 
     /// Probability that somebody with this car complains as was done.
-    fn complaints(&self, world: &World, setting: Setting) -> f64 {
-        self.complaint_shares(world, setting)
-            .into_iter()
-            .map(|(_, p)| p)
-            .product()
+    fn complaints(&self, case: &Case<'_>) -> f64 {
+        self.complaint_shares(case).into_iter().map(|(_, p)| p).product()
     }
 
     /// How much of the complaint is due to the world's faults and not to chance, 0–1.
-    pub(crate) fn explained(&self, world: &World, setting: Setting) -> f64 {
+    pub(crate) fn explained(&self, case: &Case<'_>) -> f64 {
         let base = self.data.complaint_without_fault;
-        let shares = self.complaint_shares(world, setting);
+        let shares = self.complaint_shares(case);
         let least = shares
             .iter()
             .filter(|(c, _)| *c != Complaint::None)
@@ -500,14 +500,14 @@ impl Model<'_> {
             .clamp(0.0, 1.0)
     }
 
-    fn complaint_shares(&self, world: &World, setting: Setting) -> Vec<(Complaint, f64)> {
-        let symptoms = self.symptoms(world, setting);
+    fn complaint_shares(&self, case: &Case<'_>) -> Vec<(Complaint, f64)> {
+        let symptoms = self.symptoms(case);
         let table = |complaint: Complaint| {
             let quiet: f64 = symptoms
                 .iter()
                 .filter_map(|(name, p)| {
                     let symptom = self.data.symptoms.get(*name)?;
-                    let side = if setting.softens {
+                    let side = if case.setting.softens {
                         &symptom.soft
                     } else {
                         &symptom.stiff
@@ -533,9 +533,10 @@ impl Model<'_> {
             .collect()
     }
 
-    fn symptoms(&self, world: &World, setting: Setting) -> Vec<(&str, f64)> {
+    fn symptoms(&self, case: &Case<'_>) -> Vec<(&str, f64)> {
         let figures = &self.data.physics;
-        let (mounts, fault_seen) = self.at_mounts(world, setting, EngineState::InGear);
+        let at_mounts = case.at_mounts(self, EngineState::InGear);
+        let (mounts, fault_seen) = (&at_mounts.mounts, at_mounts.fault_seen);
         let share = |n: usize| (n as f64 / mounts.len().max(1) as f64).sqrt();
         let starved = mounts
             .iter()
@@ -554,7 +555,7 @@ impl Model<'_> {
         if fault_seen {
             symptoms.push(("circuit_fault_seen", 1.0));
         }
-        for fault in &world.faults {
+        for fault in &case.world.faults {
             symptoms.extend(
                 self.faults[*fault]
                     .symptoms

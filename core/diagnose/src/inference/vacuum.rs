@@ -10,7 +10,7 @@ use crate::{ComponentKind, EngineState, ValveRest};
 
 /// What a valve does at work.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub(super) struct AtWork {
+pub(crate) struct AtWork {
     /// Vacuum that reaches the valve's inlet, kPa.
     pub inlet: f64,
     /// Vacuum at the valve's outlet while the module may command it, kPa.
@@ -25,13 +25,7 @@ pub(super) struct AtWork {
 
 impl Model<'_> {
     /// What a valve does with the engine in a state. The source makes its usual vacuum.
-    pub(super) fn at_work(
-        &self,
-        world: &World,
-        drive: &DriveParts,
-        setting: Setting,
-        engine: EngineState,
-    ) -> AtWork {
+    fn at_work(&self, world: &World, drive: &DriveParts, setting: Setting, engine: EngineState) -> AtWork {
         let inlet = self.inlet(world, drive);
         let valve = world.of(Some(drive.valve));
         let electric = Electric::new(self, world, drive, setting, engine, None);
@@ -159,12 +153,7 @@ impl Model<'_> {
     }
 
     /// Vacuum at each mount that still changes with it, as a share of the source's: on, and left when off.
-    pub(super) fn at_mounts(
-        &self,
-        world: &World,
-        setting: Setting,
-        engine: EngineState,
-    ) -> (Vec<MountAtWork>, bool) {
+    pub(super) fn at_mounts(&self, world: &World, setting: Setting, engine: EngineState) -> AtMounts {
         let mut fault_seen = false;
         let mut works: Vec<(usize, AtWork)> = Vec::with_capacity(self.layout.drives.len());
         for drive in &self.layout.drives {
@@ -191,13 +180,37 @@ impl Model<'_> {
                 }
             })
             .collect();
-        (mounts, fault_seen)
+        AtMounts {
+            mounts,
+            valves: works,
+            fault_seen,
+        }
+    }
+}
+
+/// What the whole circuit does at work.
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) struct AtMounts {
+    pub mounts: Vec<MountAtWork>,
+    /// Each valve by its number.
+    pub valves: Vec<(usize, AtWork)>,
+    /// The module sees an electric fault.
+    pub fault_seen: bool,
+}
+
+impl AtMounts {
+    /// What a valve does.
+    pub fn valve(&self, number: usize) -> Option<AtWork> {
+        self.valves
+            .iter()
+            .find(|(n, _)| *n == number)
+            .map(|(_, work)| *work)
     }
 }
 
 /// What one mount gets at work.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub(super) struct MountAtWork {
+pub(crate) struct MountAtWork {
     /// Share of the source's vacuum while commanded.
     pub on: f64,
     /// Share that stays when the command has ended.

@@ -21,7 +21,7 @@ pub(crate) struct Candidates<'r, 'a> {
 }
 
 /// A test from which less is to be expected, bit, is not worth doing: it can hardly change what to do.
-const WORTH_DOING: f64 = 0.004;
+const WORTH_DOING: f64 = 0.008;
 /// Remedies less likely than this are not counted as told apart.
 const IN_PLAY: f64 = 0.01;
 

@@ -47,7 +47,7 @@ pub fn next(
     readings: &[(Reading, TestResult)],
     policy: Policy,
 ) -> Next {
-    let reasoned = Reasoned::new(circuit, situation, readings);
+    let reasoned = Reasoned::new(circuit, situation, readings, false);
     let candidates = Candidates::new(&reasoned);
     let standing = reasoned.standing();
     let choice = match policy {
@@ -68,8 +68,8 @@ pub fn next(
 fn stop(standing: &Standing) -> Message {
     let sure = Arg::Percent(standing.sure);
     let id = match (&standing.remedy, standing.decided) {
+        (Remedy::Nothing, true) if standing.outside => "stop-outside",
         (Remedy::Nothing, true) => "stop-sound",
-        (Remedy::Outside, true) => "stop-outside",
         (Remedy::Parts(_), true) if standing.explains == Some(false) => "stop-found-unexplained",
         (Remedy::Parts(_), true) => "stop-found",
         (Remedy::Tester, _) => "stop-tester",

@@ -1,7 +1,7 @@
 //! What a test is expected to settle, in bits: how much less uncertain it makes what to do.
 
 use crate::finding::{Reasoned, Remedy};
-use crate::inference::{Evaluated, HoldSeen, Model, Observation, Seen, Way, depends_at_rest};
+use crate::inference::{Case, Evaluated, HoldSeen, Model, Observation, Seen, depends_at_rest};
 use crate::{LookState, TestId, TestKind, hold_target};
 
 /// Causes that together are less likely than this are left out of the sum.
@@ -113,7 +113,11 @@ impl<'r, 'a> Worth<'r, 'a> {
             .filter(|(c, _)| c.faults.is_empty() || model.touches(&empty, &c.faults))
         {
             let Some(way) = cause.ways.first() else { continue };
-            for (_, fields) in model.fields(&empty, &way.at_work, way.setting, None) {
+            for (_, fields) in model.fields(
+                &empty,
+                &Case::new(&cause.world(model, way.at_work), way.setting),
+                None,
+            ) {
                 let mut sets = vec![Vec::new()];
                 for (key, expect) in fields {
                     let typical = expect.typical();
@@ -179,21 +183,13 @@ impl<'r, 'a> Worth<'r, 'a> {
 fn chances(model: &Model<'_>, outcomes: &[Observation], cause: &Evaluated) -> Vec<f64> {
     let at_rest = outcomes.first().is_some_and(depends_at_rest);
     let mut chances = vec![0.0; outcomes.len()];
-    for Way {
-        weight,
-        at_rest: rest,
-        at_work,
-        setting,
-    } in &cause.ways
-    {
-        let world = if at_rest { rest } else { at_work };
-        let each: Vec<f64> = outcomes
-            .iter()
-            .map(|o| model.likelihood(o, world, *setting))
-            .collect();
+    for way in &cause.ways {
+        let world = cause.world(model, if at_rest { way.at_rest } else { way.at_work });
+        let case = Case::new(&world, way.setting);
+        let each: Vec<f64> = outcomes.iter().map(|o| model.likelihood(o, &case)).collect();
         let total: f64 = each.iter().sum();
         for (chance, likelihood) in chances.iter_mut().zip(each) {
-            *chance += weight * likelihood / total;
+            *chance += way.weight * likelihood / total;
         }
     }
     chances
