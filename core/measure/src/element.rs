@@ -49,7 +49,21 @@ pub fn nozzle_share(ratio: f64) -> f64 {
     (2.0 / (KAPPA - 1.0)).sqrt() * ratio.powf(1.0 / KAPPA) * y / CHOKED_FACTOR
 }
 
-/// One passage. Passages side by side simply add.
+/// Ratio of pressures beyond which a passage counts as laminar, its flow proportional to the difference. The
+/// formulas have an infinite slope at equal pressures, which no passage has and no integration survives.
+const LAMINAR_RATIO: f64 = 0.999_9;
+
+/// `share` of the choked flow at a ratio, made straight between [`LAMINAR_RATIO`] and equal pressures.
+fn straightened(ratio: f64, share: impl Fn(f64) -> f64) -> f64 {
+    if ratio <= LAMINAR_RATIO {
+        share(ratio)
+    } else {
+        share(LAMINAR_RATIO) * (1.0 - ratio) / (1.0 - LAMINAR_RATIO)
+    }
+}
+
+/// One passage. Passages side by side simply add. Within 10⁻⁴ of equal pressures the flow is proportional to
+/// the difference.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum Element {
@@ -153,15 +167,15 @@ impl Element {
         let ratio = (to / from).max(0.0);
         match *self {
             Self::Iso6358 { c, b, m } => {
-                let share = if ratio <= b {
-                    1.0
-                } else {
-                    let beyond = (ratio - b) / (1.0 - b);
+                let share = straightened(ratio, |ratio| {
+                    let beyond = ((ratio - b) / (1.0 - b)).max(0.0);
                     (1.0 - beyond * beyond).max(0.0).powf(m)
-                };
+                });
                 c * ANR_DENSITY * from * (ANR_TEMPERATURE / kelvin).sqrt() * share
             }
-            Self::Nozzle { area } => area * choked_mass_flux(from, kelvin) * nozzle_share(ratio),
+            Self::Nozzle { area } => {
+                area * choked_mass_flux(from, kelvin) * straightened(ratio, nozzle_share)
+            }
             Self::Viscous { k } => k * (from * from - to * to) / (viscosity(kelvin) * GAS_CONSTANT * kelvin),
         }
     }
