@@ -6,7 +6,8 @@ use crate::exact::{Curve, Curves, exact};
 use crate::physics::Shape;
 use crate::simulator::{Draw, HoldTest, Watch};
 
-const TESTS: usize = 2000;
+/// Two thousand would leave a decade's share uncertain by 1 %, half of the band.
+const TESTS: usize = 8000;
 const COMPARED: usize = 160;
 /// Decades of the truth, std cm³/min.
 const EDGES: [f64; 5] = [0.5, 5.0, 50.0, 500.0, 5000.0];
@@ -78,8 +79,8 @@ fn the_interval_holds_the_truth_as_often_as_it_says() {
     }
     assert!((0.93..=0.97).contains(&all), "{all}");
     for share in decades {
-        // Five hundred tests a decade: one standard deviation of the count itself is 1 %.
-        assert!((0.915..=0.985).contains(&share), "{share}");
+        // The band is 93 to 97 %; one standard deviation of the count of two thousand is half a per cent.
+        assert!((0.925..=0.975).contains(&share), "{share}");
     }
 }
 

@@ -140,11 +140,11 @@ impl Gauge {
         Measured::resolved(0.0, self.read_to).u
     }
 
-    /// Scatter of the reader before rounding, gauge units: a twentieth of a division, and at least a quarter and
+    /// Scatter of the reader before rounding, gauge units: a twentieth of a division, and at least three tenths and
     /// at most a half of the step read (common practice, no source).
     #[must_use]
     pub fn u_reader(&self) -> f64 {
-        (READER_SHARE * self.division).clamp(0.25 * self.read_to, 0.5 * self.read_to)
+        (READER_SHARE * self.division).clamp(0.3 * self.read_to, 0.5 * self.read_to)
     }
 
     /// Standard uncertainty of one reading without the gauge's own error, gauge units: resolution and reader.

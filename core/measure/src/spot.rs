@@ -11,14 +11,27 @@ use crate::log_grid::count;
 use crate::normal::{QuickCdf, normal_quantile};
 
 /// Nodes over start, offset, drift and creep.
-const NODES: usize = 64;
+const NODES: usize = 72;
 /// Time constant of creep, s (common practice, no source: rubber settles in the first 2–5 s).
 const CREEP_TIME: f64 = 3.0;
-/// Errors of the moment of reading that the nodes take in turn: middles of eight equally likely parts of a
-/// normal distribution, in standard deviations.
-const MOMENTS: [f64; 8] = [-1.534, -0.887, -0.489, -0.157, 0.157, 0.489, 0.887, 1.534];
-/// What is left of the moment's error within one of those parts.
-const WITHIN_PART: f64 = 0.25;
+/// Errors of the moment of reading that the nodes take in turn, as mean and spread of twelve equally likely parts
+/// of a normal distribution, in standard deviations.
+const MOMENTS: [(f64, f64); 12] = [
+    (-1.84, 0.4),
+    (-1.158, 0.119),
+    (-0.815, 0.084),
+    (-0.55, 0.07),
+    (-0.319, 0.064),
+    (-0.105, 0.061),
+    (0.105, 0.061),
+    (0.319, 0.064),
+    (0.55, 0.07),
+    (0.815, 0.084),
+    (1.158, 0.119),
+    (1.84, 0.4),
+];
+/// Steps through [`MOMENTS`], one a reading, so that the errors of two readings are independent.
+const TURNS: [usize; 4] = [1, 5, 7, 11];
 /// A reading is never earlier than this, s.
 const SOONEST: f64 = 0.05;
 
@@ -38,9 +51,14 @@ struct Node {
 /// One reading against one trial leak.
 struct Aim {
     vacuum: f64,
-    /// 1 over the reader's scatter, Pa.
+    moments: [Moment; MOMENTS.len()],
+}
+
+/// A reading taken a little early or late.
+struct Moment {
+    progress: Progress,
+    /// 1 over the scatter of the reading, 1/Pa.
     per_u: f64,
-    moments: [Progress; 8],
 }
 
 /// The readings made ready for many trial leaks.
@@ -73,8 +91,11 @@ impl SpotLikelihood {
                 let shifts = readings
                     .iter()
                     .map(|r| {
-                        let warming = (pa - r.vacuum) / kelvin * warmed * r.seconds / last;
-                        offset - warming - crept * (1.0 - (-r.seconds / CREEP_TIME).exp())
+                        let inside = pa - r.vacuum;
+                        let warming = inside / kelvin * warmed * r.seconds / last;
+                        // A volume that has shrunk presses more as the pressure inside comes up.
+                        let creep = crept * inside / (pa - start) * (1.0 - (-r.seconds / CREEP_TIME).exp());
+                        offset - warming - creep
                     })
                     .collect();
                 Node {
@@ -107,10 +128,12 @@ impl SpotLikelihood {
                     self.ambient * s * slope(form, Progress::new(form, s * r.seconds).from(middle));
                 Aim {
                     vacuum: r.vacuum,
-                    per_u: 1.0 / self.u_reader.hypot(WITHIN_PART * self.u_time * fall_speed),
-                    moments: MOMENTS.map(|z| {
-                        let seconds = (r.seconds + z * self.u_time).max(SOONEST);
-                        Progress::new(form, s * seconds)
+                    moments: MOMENTS.map(|(mean, spread)| {
+                        let seconds = (r.seconds + mean * self.u_time).max(SOONEST);
+                        Moment {
+                            progress: Progress::new(form, s * seconds),
+                            per_u: 1.0 / self.u_reader.hypot(spread * self.u_time * fall_speed),
+                        }
                     }),
                 }
             })
@@ -119,14 +142,16 @@ impl SpotLikelihood {
         let mut sum = 0.0;
         for (index, node) in self.nodes.iter().enumerate() {
             let mut product = 1.0;
-            for (turn, (aim, shift)) in aims.iter().zip(&node.shifts).enumerate() {
-                // Another order of moments for each reading, so that their errors are independent.
-                let Some(progress) = aim.moments.get((index * (2 * turn + 1) + index / 8 * turn) % 8) else {
+            for ((aim, shift), step) in aims.iter().zip(&node.shifts).zip(TURNS.iter().cycle()) {
+                let Some(moment) = aim
+                    .moments
+                    .get((index * step + index / MOMENTS.len()) % MOMENTS.len())
+                else {
                     continue;
                 };
-                let gap = aim.vacuum - (self.ambient * (1.0 - progress.from(node.start)) + shift);
+                let gap = aim.vacuum - (self.ambient * (1.0 - moment.progress.from(node.start)) + shift);
                 let half = self.half_step;
-                product *= normal.at((gap + half) * aim.per_u) - normal.at((gap - half) * aim.per_u);
+                product *= normal.at((gap + half) * moment.per_u) - normal.at((gap - half) * moment.per_u);
                 if product <= 0.0 {
                     break;
                 }

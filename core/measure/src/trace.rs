@@ -16,8 +16,10 @@ const SHARED: usize = 5;
 const CREEP_TIMES: [f64; 2] = [1.5, 5.0];
 /// Mean and standard deviation of a half-normal variable of unit scale.
 const HALF_NORMAL: (f64, f64) = (0.797_884_560_802_865, 0.602_810_274_989_5);
-/// Length of a block in the first seconds, where creep happens, s.
+/// Longest block in the first seconds, where creep happens, s.
 const EARLY_BLOCK: f64 = 0.8;
+/// A short trace is a fast fall: at least so many blocks, or the bend within one would be lost in its mean.
+const LEAST_BLOCKS: f64 = 14.0;
 /// End of those first seconds.
 const EARLY_END: f64 = 8.0;
 /// Blocks after them.
@@ -81,7 +83,7 @@ impl TraceLikelihood {
         let mut squares = 0.0;
         for block in &self.blocks {
             let x = Progress::new(form, s * block.seconds).from(start);
-            let creep = CREEP_TIMES.map(|time| (-block.seconds / time).exp() - 1.0);
+            let creep = CREEP_TIMES.map(|time| x / self.start_x * ((-block.seconds / time).exp() - 1.0));
             // A start that is off moves later readings less where the fall has slowed; an offset of the gauge
             // moves the reading, and the true start with it.
             let carried = (slope(form, x) / start_slope).min(1.0);
@@ -152,10 +154,11 @@ fn scatter(readings: &[Reading]) -> f64 {
 
 /// Means of blocks with their weights (1/variance).
 fn gather(readings: &[Reading], last: f64, step: f64, scatter: f64) -> Vec<Block> {
+    let early = EARLY_BLOCK.min(last / LEAST_BLOCKS);
     let late = ((last - EARLY_END) / LATE_BLOCKS).max(EARLY_BLOCK);
     let key = |seconds: f64| {
         if seconds < EARLY_END {
-            (seconds / EARLY_BLOCK).floor()
+            (seconds / early).floor()
         } else {
             1000.0 + ((seconds - EARLY_END) / late).floor()
         }

@@ -70,8 +70,8 @@ pub fn read_to_that_decides(
     if left <= 0.0 {
         return Ok(None);
     }
-    // The reader's scatter is at least a quarter of the step, so u_drop = √2·step·√(1/12 + 1/16).
-    let step = left.sqrt() / (2.0_f64 * (1.0 / 12.0 + 1.0 / 16.0)).sqrt() / setup.gauge.unit_pa();
+    // The reader's scatter is at least 0.3 of the step, so u_drop = √2·step·√(1/12 + 0.3²).
+    let step = left.sqrt() / (2.0_f64 * (1.0 / 12.0 + 0.09)).sqrt() / setup.gauge.unit_pa();
     Ok((step < setup.gauge.read_to).then_some(step))
 }
 
