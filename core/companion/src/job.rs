@@ -56,7 +56,7 @@ pub(crate) struct Because {
     pub why: String,
     /// The catalogue's minutes.
     pub minutes: f64,
-    /// It was done before and asked for again.
+    /// Its reading was questioned.
     pub asked_again: bool,
 }
 
@@ -64,30 +64,29 @@ impl JobView {
     /// The view of a folded log. What did not change since `before` is taken over from there.
     ///
     /// None if not even the commonest circuit can be built, which the data of diagnosis rules out.
-    pub(crate) fn of(log: JobState, before: Option<&Self>, policy: Policy) -> Option<Self> {
+    pub(crate) fn of(log: JobState, before: Option<Self>, policy: Policy) -> Option<Self> {
         let (choice, circuit) = situation::circuit(&log)?;
         let situation = situation::situation(&log);
         let (readings, behind) = readings(&log);
         let before = before.filter(|b| b.id == log.job && b.circuit == circuit && b.situation == situation);
-        let specs = match before {
-            Some(b) => b.specs.clone(),
-            None => Catalogue::standard().tests_for(&circuit, &situation),
+        let (specs, mut done) = match before {
+            Some(b) if b.done.iter().map(|(known, _)| known).eq(&readings) => {
+                return Some(Self {
+                    log,
+                    behind,
+                    choice,
+                    ..b
+                });
+            }
+            Some(b) => (b.specs, b.done),
+            None => (Catalogue::standard().tests_for(&circuit, &situation), Vec::new()),
         };
-        let known: &[(Reading, TestResult)] = before.map_or(&[], |b| &b.done);
-        let same = known
+        let same = done
             .iter()
             .zip(&readings)
             .take_while(|((known, _), reading)| known == *reading)
             .count();
-        if let Some(b) = before.filter(|b| same == readings.len() && b.done.len() == readings.len()) {
-            return Some(Self {
-                log,
-                behind,
-                choice,
-                ..b.clone()
-            });
-        }
-        let mut done: Vec<(Reading, TestResult)> = known.iter().take(same).cloned().collect();
+        done.truncate(same);
         for (at, reading) in readings.iter().enumerate().skip(same) {
             let earlier = readings.get(..at).unwrap_or(&[]);
             done.push((reading.clone(), judge(&circuit, &situation, earlier, reading)));

@@ -1,0 +1,154 @@
+//! The companion: one synchronous state machine between a person, a phone and the four core crates.
+
+use std::path::{Path, PathBuf};
+
+use holdfast_diagnose::Policy;
+use holdfast_joblog::{Store, Write};
+
+use crate::drawn::Drawn;
+use crate::error::{ActError, OpenError};
+use crate::flow;
+use crate::job::JobView;
+use crate::moving::Moving;
+use crate::protocol::{Action, Body, Clock, Frame, PhoneFacts, Screen, Update};
+use crate::session::Session;
+use crate::text::Texts;
+use crate::turn::{Seen, Turn};
+use crate::work::Work;
+use crate::works::Works;
+
+/// The app without a face.
+///
+/// Synchronous and single-threaded: a shell calls it from one serial background thread. When [`Companion::act`]
+/// returns, everything that was entered is on disk.
+pub struct Companion {
+    pub(crate) store: Store,
+    pub(crate) data_dir: PathBuf,
+    pub(crate) facts: PhoneFacts,
+    pub(crate) texts: Texts,
+    pub(crate) session: Session,
+    pub(crate) job: Option<JobView>,
+    pub(crate) moving: Moving,
+    pub(crate) works: Works,
+    pub(crate) policy: Policy,
+    pub(crate) drawn: Drawn,
+    saved: String,
+    rev: u64,
+    shown: Option<(Frame, Body)>,
+}
+
+impl Companion {
+    /// Opens the data folder, or makes it, and stands where the person left off: on the same screen, a hold that was
+    /// running marked interrupted with what it had.
+    ///
+    /// # Errors
+    /// [`OpenError::Folder`] when the folder can't be made; [`OpenError::Log`] when the log in it can't be opened.
+    pub fn open(data_dir: &Path, facts: PhoneFacts, clock: &Clock) -> Result<Self, OpenError> {
+        std::fs::create_dir_all(data_dir).map_err(|source| OpenError::Folder {
+            path: data_dir.to_owned(),
+            source,
+        })?;
+        let store = Store::open(data_dir)?;
+        let saved = store.session()?.unwrap_or_default();
+        let session = Session::read(&saved).reopened(clock);
+        let mut texts = Texts::new(&facts.locale);
+        texts.show_in(session.settings.shown_unit());
+        let mut companion = Self {
+            store,
+            data_dir: data_dir.to_owned(),
+            facts,
+            texts,
+            session,
+            job: None,
+            moving: Moving::default(),
+            works: Works::default(),
+            policy: Policy::Guided,
+            drawn: Drawn::default(),
+            saved,
+            rev: 1,
+            shown: None,
+        };
+        companion.take_up_job()?;
+        companion.moving.clock = Some(clock.clone());
+        companion.shown = Some(flow::screen(&companion));
+        Ok(companion)
+    }
+
+    /// What is to be seen now.
+    pub fn screen(&self) -> Screen {
+        let (frame, body) = self.shown.clone().unwrap_or_else(|| flow::screen(self));
+        Screen {
+            rev: self.rev,
+            frame,
+            body,
+        }
+    }
+
+    /// Takes in what a person did or what the phone has to tell. An action that the screen does not offer (a late tap)
+    /// changes nothing and is no error.
+    ///
+    /// # Errors
+    /// [`ActError`] when it could not be written down; then everything is as before the action.
+    pub fn act(&mut self, action: Action, clock: &Clock) -> Result<Update, ActError> {
+        let before = (self.session.clone(), self.moving.clone());
+        self.moving.clock = Some(clock.clone());
+        let mut turn = Turn::new(clock);
+        let written = flow::act(self, action, &mut turn).and_then(|()| self.save(&mut turn));
+        if let Err(error) = written {
+            (self.session, self.moving) = before;
+            self.take_up_job()?;
+            return Err(error);
+        }
+        flow::leave_and_enter(&before.0.at, self, &mut turn);
+        self.finish(turn)
+    }
+
+    /// Writes what an action led to, if that was not done yet, and composes what it changed on the screen.
+    pub(crate) fn finish(&mut self, mut turn: Turn<'_>) -> Result<Update, ActError> {
+        self.save(&mut turn)?;
+        let screen = match turn.seen {
+            Seen::Same => None,
+            Seen::Anew => self.compose_anew(),
+        };
+        Ok(Update {
+            requests: turn.requests,
+            screen,
+            live: turn.live,
+        })
+    }
+
+    /// The work asked for by `Request::Work`, once; none if it is unknown or was fetched before.
+    pub fn work(&mut self, id: u64) -> Option<Work> {
+        self.works.fetch(id)
+    }
+
+    /// Writes what is to be logged and the session, together, if there is anything.
+    fn save(&mut self, turn: &mut Turn<'_>) -> Result<(), ActError> {
+        let now = serde_json::to_string(&self.session)?;
+        let session = (now != self.saved).then(|| now.clone());
+        if session.is_none() && turn.entries.is_empty() {
+            return Ok(());
+        }
+        let logged = !turn.entries.is_empty();
+        let write = Write {
+            entries: std::mem::take(&mut turn.entries),
+            session,
+        };
+        self.store.write(&write, turn.stamp())?;
+        self.saved = now;
+        if logged {
+            self.take_up_job()?;
+        }
+        Ok(())
+    }
+
+    fn compose_anew(&mut self) -> Option<Screen> {
+        let now = Some(flow::screen(self));
+        if now == self.shown {
+            return None;
+        }
+        self.shown = now;
+        self.rev += 1;
+        Some(self.screen())
+    }
+}

@@ -1,0 +1,184 @@
+//! Meter and gauge readings on the band that was expected.
+
+use holdfast_diagnose::{
+    Band as Expected, CarState, Catalogue, FieldKey, Quantity, Reading, TestId, TestResult, Value,
+    expected_band,
+};
+use holdfast_measure::PressureUnit;
+use holdfast_report::{Band, Scene};
+
+use super::mark::state_of;
+use super::reading::number_words;
+use crate::job::JobView;
+use crate::text::{Args, Texts};
+
+/// One field's reading on its expected band; nothing where nothing certain is expected. `reading` is in the field's
+/// unit, vacuum in Pa.
+#[must_use]
+pub(crate) fn band(
+    texts: &Texts,
+    job: &JobView,
+    test: &TestId,
+    state: CarState,
+    key: &FieldKey,
+    reading: Option<f64>,
+) -> Option<Scene> {
+    let earlier: Vec<Reading> = job.done.iter().map(|(reading, _)| reading.clone()).collect();
+    drawn(
+        texts,
+        job,
+        &earlier,
+        test,
+        state,
+        key,
+        reading.map(Value::Number).as_ref(),
+        None,
+    )
+}
+
+/// What is expected of a field in words: "Expected: 11.8 V to 12.9 V."; empty where nothing certain is.
+#[must_use]
+pub(crate) fn expected_hint(
+    texts: &Texts,
+    job: &JobView,
+    test: &TestId,
+    state: CarState,
+    key: &FieldKey,
+) -> String {
+    let earlier: Vec<Reading> = job.done.iter().map(|(reading, _)| reading.clone()).collect();
+    let Some(expected) = expected_band(&job.circuit, &job.situation, &earlier, test, state, key) else {
+        return String::new();
+    };
+    let quantity = quantity(job, test, key);
+    texts.say_with(
+        "band-hint",
+        &Args::new().text(
+            "expected",
+            expected_words(texts, quantity, expected, texts.unit()),
+        ),
+    )
+}
+
+/// Every reading of a test that has an expected band, in the catalogue's order.
+#[must_use]
+pub(super) fn bands(texts: &Texts, job: &JobView, reading: &Reading, result: &TestResult) -> Vec<Scene> {
+    let Some(spec) = Catalogue::standard().spec(&job.circuit, &reading.test) else {
+        return Vec::new();
+    };
+    let earlier: Vec<Reading> = job
+        .done
+        .iter()
+        .map(|(earlier, _)| earlier)
+        .take_while(|earlier| *earlier != reading)
+        .cloned()
+        .collect();
+    let earlier: Vec<Reading> = earlier.into_iter().chain([reading.clone()]).collect();
+    spec.fields
+        .iter()
+        .filter(|field| field.key.as_str() != "battery")
+        .filter_map(|field| {
+            let value = reading.value(field.key.as_str())?;
+            drawn(
+                texts,
+                job,
+                &earlier,
+                &reading.test,
+                reading.state,
+                &field.key,
+                Some(value),
+                Some(result),
+            )
+        })
+        .collect()
+}
+
+#[expect(
+    clippy::too_many_arguments,
+    reason = "one drawing from one field, all of it needed"
+)]
+fn drawn(
+    texts: &Texts,
+    job: &JobView,
+    earlier: &[Reading],
+    test: &TestId,
+    state: CarState,
+    key: &FieldKey,
+    value: Option<&Value>,
+    result: Option<&TestResult>,
+) -> Option<Scene> {
+    let expected = expected_band(&job.circuit, &job.situation, earlier, test, state, key)?;
+    let quantity = quantity(job, test, key);
+    let unit = texts.unit();
+    let reading = match value {
+        Some(Value::Number(number)) => Some(*number),
+        Some(Value::Open) | None => None,
+        Some(_) => return None,
+    };
+    let reading_text = match value {
+        Some(value) => super::reading::value_words(texts, quantity, value, unit),
+        None => String::new(),
+    };
+    let title = texts
+        .test_text(
+            test,
+            &format!("field-{}", key.as_str().replace('_', "-")),
+            &Args::new(),
+        )
+        .unwrap_or_default();
+    let expected_text = expected_words(texts, quantity, expected, unit);
+    let alt = texts.say_with(
+        if reading_text.is_empty() {
+            "band-alt-open"
+        } else {
+            "band-alt"
+        },
+        &Args::new()
+            .text("what", title.as_str())
+            .text("reading", reading_text.as_str())
+            .text("expected", expected_text),
+    );
+    let instruments = &job.situation.instruments;
+    let doubt = match (quantity, reading) {
+        (Some(Quantity::Volts | Quantity::Ohms), Some(number)) => 2.0 * instruments.meter.u(number),
+        (Some(Quantity::Vacuum), Some(_)) => {
+            let gauge = &instruments.gauge;
+            gauge.unit.to_pressure(2.0 * gauge.u_reading()).value
+        }
+        _ => 0.0,
+    };
+    let low = expected.low.max(0.0);
+    let number = |number: f64| number_words(texts, quantity, number, unit);
+    Some(holdfast_report::band(&Band {
+        alt,
+        title,
+        low,
+        high: expected.high,
+        low_text: number(low),
+        high_text: number(expected.high),
+        band_label: texts.say("band-expected"),
+        reading,
+        doubt,
+        reading_text,
+        state: result.map(|result| state_of(result.outcome)),
+    }))
+}
+
+fn expected_words(
+    texts: &Texts,
+    quantity: Option<Quantity>,
+    expected: Expected,
+    unit: PressureUnit,
+) -> String {
+    let number = |number: f64| number_words(texts, quantity, number, unit);
+    texts.say_with(
+        "band-from-to",
+        &Args::new()
+            .text("low", number(expected.low.max(0.0)))
+            .text("high", number(expected.high)),
+    )
+}
+
+fn quantity(job: &JobView, test: &TestId, key: &FieldKey) -> Option<Quantity> {
+    let spec = Catalogue::standard().spec(&job.circuit, test)?;
+    spec.field(key.as_str()).map(|field| field.quantity)
+}

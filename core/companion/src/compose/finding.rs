@@ -1,0 +1,190 @@
+//! The finding as a screen: the part and how sure, what speaks for and against, what stays open.
+
+use holdfast_diagnose::{ComponentId, Finding, Fix, Next, fix_for};
+use holdfast_report::State;
+
+use super::map::{MapOf, circuit_map};
+use super::mark::mark;
+use super::overview::{button, causes, headline, sure};
+use crate::job::JobView;
+use crate::protocol::{Action, Button, ButtonWeight, FindingScreen, Mark, Place};
+use crate::text::{Args, Texts, capital, sentence};
+
+/// Lines for and against on the screen (look.md: three each).
+const MOST_LINES: usize = 3;
+
+/// Faults that stay possible and are named.
+const MOST_LEFT_OPEN: usize = 4;
+
+/// Causes on the finding screen.
+const MOST_CAUSES: usize = 6;
+
+/// The finding.
+#[must_use]
+pub(crate) fn finding(texts: &Texts, job: &JobView) -> FindingScreen {
+    let found = &job.finding;
+    let lines = |messages: &[holdfast_diagnose::Message]| -> Vec<String> {
+        texts
+            .messages(messages)
+            .iter()
+            .take(MOST_LINES)
+            .map(|line| sentence(line))
+            .collect()
+    };
+    FindingScreen {
+        headline: headline(texts, found),
+        certainty: certainty(texts, job),
+        mark: finding_mark(texts, found),
+        explains: explains(texts, found),
+        speaks_for: lines(&found.speaks_for),
+        speaks_against: lines(&found.speaks_against),
+        left_open: left_open(texts, found),
+        causes: causes(texts, found, MOST_CAUSES),
+        map: circuit_map(texts, job, MapOf::Job),
+        buttons: buttons(texts, job),
+    }
+}
+
+/// How sure, in plain words with the number: a percentage never stands alone.
+#[must_use]
+pub(super) fn certainty(texts: &Texts, job: &JobView) -> String {
+    if job.finding.causes.is_empty() {
+        return texts.say("certainty-none");
+    }
+    let sure = sure(&job.finding);
+    let percent = texts.percent(sure);
+    let key = match (job.finding.decided, sure) {
+        (true, p) if p >= 0.99 => "certainty-very-sure",
+        (true, _) => "certainty-sure",
+        (false, p) if p >= 0.5 => "certainty-likely",
+        (false, _) => "certainty-open",
+    };
+    texts.say_with(
+        key,
+        &Args::new()
+            .text("percent", percent)
+            .text("level", texts.percent(job.situation.confidence)),
+    )
+}
+
+/// The state of the finding as shape and word.
+#[must_use]
+pub(super) fn finding_mark(texts: &Texts, finding: &Finding) -> Mark {
+    let (state, key) = finding_state(finding);
+    mark(state, texts.say(key))
+}
+
+/// The state of the finding and the key of its word.
+#[must_use]
+pub(super) fn finding_state(finding: &Finding) -> (State, &'static str) {
+    match (finding.decided, finding.causes.first()) {
+        (true, Some(cause)) if cause.faults.is_empty() => (State::Holds, "job-state-no-fault"),
+        (true, Some(_)) => (State::Leaks, "job-state-found"),
+        _ => (State::Undecided, "job-state-undecided"),
+    }
+}
+
+/// Whether the cause explains the complaint.
+#[must_use]
+pub(super) fn explains(texts: &Texts, finding: &Finding) -> String {
+    texts.say(match finding.explains_complaint {
+        Some(true) => "finding-explains",
+        Some(false) => "finding-explains-not",
+        None => "finding-explains-no-complaint",
+    })
+}
+
+/// What can't be told apart or was not tested.
+#[must_use]
+pub(super) fn left_open(texts: &Texts, finding: &Finding) -> Vec<String> {
+    let mut lines = Vec::new();
+    if let [_, _, ..] = finding.inseparable.as_slice() {
+        let parts: Vec<String> = finding.inseparable.iter().map(|part| texts.part(part)).collect();
+        lines.push(texts.say_with(
+            "finding-inseparable",
+            &Args::new().text("parts", texts.list(&parts)),
+        ));
+    }
+    lines.extend(finding.left_open.iter().take(MOST_LEFT_OPEN).map(|fault| {
+        texts.say_with(
+            "finding-left-open",
+            &Args::new().text("fault", texts.fault(fault)),
+        )
+    }));
+    lines
+}
+
+/// What puts a part right: "replace the front hose", by the likeliest fault that the finding names in it.
+#[must_use]
+pub(crate) fn remedy(texts: &Texts, job: &JobView, part: &ComponentId) -> String {
+    let fault = job
+        .finding
+        .causes
+        .iter()
+        .flat_map(|cause| &cause.faults)
+        .find(|fault| &fault.component == part);
+    let fix = fault.and_then(|fault| fix_for(&job.circuit, fault));
+    let key = match fix {
+        Some(Fix::Replace) => "fix-replace",
+        Some(Fix::Refit) => "fix-refit",
+        Some(Fix::Repair) | None => "fix-repair",
+        Some(Fix::Clean) => "fix-clean",
+        Some(Fix::Charge) => "fix-charge",
+    };
+    texts.say_with(key, &Args::new().text("part", texts.part(part)))
+}
+
+fn buttons(texts: &Texts, job: &JobView) -> Vec<Button> {
+    let found = &job.finding;
+    let mut buttons: Vec<Button> = found
+        .parts
+        .iter()
+        .enumerate()
+        .filter(|(_, part)| job.circuit.component(part).is_some())
+        .map(|(at, part)| {
+            let weight = if at == 0 && found.decided {
+                ButtonWeight::Primary
+            } else {
+                ButtonWeight::Plain
+            };
+            repair_button(texts, job, part, weight)
+        })
+        .collect();
+    if let Next::Test { id, .. } = &job.next {
+        let weight = if found.decided {
+            ButtonWeight::Plain
+        } else {
+            ButtonWeight::Primary
+        };
+        buttons.push(button(
+            texts.say_with(
+                "finding-test-more",
+                &Args::new().text("test", texts.test_title(id)),
+            ),
+            Action::ShowTest { test: id.to_string() },
+            weight,
+        ));
+    }
+    let weight = if buttons.iter().any(|b| b.weight == ButtonWeight::Primary) {
+        ButtonWeight::Plain
+    } else {
+        ButtonWeight::Primary
+    };
+    buttons.push(button(
+        texts.say("finding-report"),
+        Action::Go { to: Place::Report },
+        weight,
+    ));
+    buttons.sort_by_key(|b| u8::from(b.weight != ButtonWeight::Primary));
+    buttons
+}
+
+fn repair_button(texts: &Texts, job: &JobView, part: &ComponentId, weight: ButtonWeight) -> Button {
+    button(
+        capital(&remedy(texts, job, part)),
+        Action::Repair {
+            component: part.to_string(),
+        },
+        weight,
+    )
+}

@@ -1,0 +1,469 @@
+//! The job's log: every entry in words, what was corrected or taken back still there and marked.
+
+use holdfast_diagnose::{Circuit, ComponentId, TestId};
+use holdfast_joblog::{
+    Closed, Content, HoldPoint, Instruments, Interrupted, JobState, Payload, Place, Reading, RecordLine,
+    Repair, Standing, Subject,
+};
+use holdfast_measure::PressureUnit;
+
+use super::reading::{reading_words, reason_words};
+use super::time::date_and_time;
+use crate::job::JobView;
+use crate::protocol::LogRow;
+use crate::situation;
+use crate::text::{Args, Texts, capital, kebab, sentence};
+
+/// Every entry, newest first.
+#[must_use]
+pub(crate) fn log_rows(texts: &Texts, job: &JobView) -> Vec<LogRow> {
+    job.log
+        .record
+        .iter()
+        .rev()
+        .map(|line| LogRow {
+            when: date_and_time(texts, line.entry.at_ms, line.entry.offset_min),
+            text: line_words(texts, &job.circuit, &job.log, line),
+            state: standing_words(texts, &job.circuit, &job.log, line),
+        })
+        .collect()
+}
+
+/// What an entry says, in a line.
+#[must_use]
+pub(super) fn line_words(texts: &Texts, circuit: &Circuit, log: &JobState, line: &RecordLine) -> String {
+    content_words(texts, circuit, log, &line.content)
+}
+
+/// What became of an entry, or empty where it stands.
+#[must_use]
+pub(super) fn standing_words(texts: &Texts, circuit: &Circuit, log: &JobState, line: &RecordLine) -> String {
+    match (&line.standing, &line.content) {
+        (_, Content::Newer) => texts.say("log-newer-short"),
+        (Standing::Stands, _) => String::new(),
+        (Standing::UndoneBy { .. }, _) => texts.say("log-undone"),
+        (Standing::CorrectedBy { instead, .. }, _) => texts.say_with(
+            "log-corrected",
+            &Args::new().text("instead", content_words(texts, circuit, log, instead)),
+        ),
+    }
+}
+
+fn content_words(texts: &Texts, circuit: &Circuit, log: &JobState, content: &Content) -> String {
+    match content {
+        Content::Known(payload) => payload_words(texts, circuit, log, payload),
+        Content::Newer => texts.say("problem-entry-from-newer"),
+        Content::Unreadable { .. } => texts.say("log-unreadable"),
+    }
+}
+
+fn payload_words(texts: &Texts, circuit: &Circuit, log: &JobState, payload: &Payload) -> String {
+    let about = |words: String, subject: &Subject| about_words(texts, words, subject);
+    match payload {
+        Payload::Opened(opened) => texts.say_with(
+            "log-opened",
+            &Args::new().text("software", opened.software.as_str()),
+        ),
+        Payload::Vehicle(vehicle) => fields(
+            texts,
+            "log-vehicle",
+            &[
+                ("record-plate", vehicle.plate.as_deref()),
+                ("record-label", vehicle.label.as_deref()),
+                ("record-vin", vehicle.vin.as_deref()),
+                ("record-odometer", vehicle.odometer.as_deref()),
+                ("record-customer", vehicle.customer.as_deref()),
+            ],
+        ),
+        Payload::Complaint(complaint) => {
+            let mut said: Vec<String> = complaint
+                .phrases
+                .iter()
+                .map(|id| texts.say(&format!("complaint-{}", kebab(id))))
+                .collect();
+            if !complaint.note.trim().is_empty() {
+                said.push(texts.say_with("quoted", &Args::new().text("words", complaint.note.trim())));
+            }
+            texts.say_with("log-complaint", &Args::new().text("complaint", said.join("; ")))
+        }
+        Payload::Circuit(stated) => {
+            let template = stated
+                .0
+                .as_str()
+                .or_else(|| stated.0.get("template").and_then(serde_json::Value::as_str))
+                .unwrap_or_default();
+            texts.say_with(
+                "log-circuit",
+                &Args::new().text("template", texts.say(&format!("template-{template}"))),
+            )
+        }
+        Payload::Place(place) => place_words(texts, place),
+        Payload::Instruments(instruments) => texts.say_with(
+            "log-instruments",
+            &Args::new().text("what", instrument_words(texts, instruments)),
+        ),
+        Payload::Tools(tools) if tools.have.is_empty() => texts.say("log-no-tools"),
+        Payload::Tools(tools) => {
+            let tools: Vec<String> = tools
+                .have
+                .iter()
+                .map(|id| texts.say(&format!("tool-{id}")))
+                .collect();
+            texts.say_with("log-tools", &Args::new().text("tools", tools.join("; ")))
+        }
+        Payload::Engine(engine) => match (engine.can_run, engine.stopped_min) {
+            (false, _) => texts.say("log-engine-cannot-run"),
+            (true, None) => texts.say("log-engine-runs"),
+            (true, Some(minutes)) => texts.say_with(
+                "log-engine-stopped",
+                &Args::new().text("minutes", texts.minutes(minutes)),
+            ),
+        },
+        Payload::SecondPerson(person) => texts.say(if person.there {
+            "log-second-person"
+        } else {
+            "log-alone"
+        }),
+        Payload::Profile(profile) => texts.say_with(
+            "log-profile",
+            &Args::new().text("profile", texts.say(&format!("profile-{}", profile.id))),
+        ),
+        Payload::Limit(limit) => limit_words(texts, limit),
+        Payload::Acknowledged(ticked) => texts.say_with(
+            "log-acknowledged",
+            &Args::new().text("caution", caution_words(texts, &ticked.caution)),
+        ),
+        Payload::Reading(reading) => read_words(texts, circuit, reading),
+        Payload::TraceChunk(chunk) => texts.say_with(
+            "log-trace",
+            &Args::new()
+                .text("test", test_words(texts, &chunk.test))
+                .count("count", chunk.vacuum.iter().flatten().count()),
+        ),
+        Payload::Interrupted(interrupted) => interrupted_words(texts, interrupted),
+        Payload::Skipped(skipped) => texts.say_with(
+            if skipped.note.trim().is_empty() {
+                "log-skipped"
+            } else {
+                "log-skipped-note"
+            },
+            &Args::new()
+                .text("test", test_words(texts, &skipped.test))
+                .text("reason", reason_words(texts, &skipped.reason))
+                .text("note", skipped.note.trim()),
+        ),
+        Payload::Correction(correction) => {
+            let instead = correction.content();
+            texts.say_with(
+                "log-correction",
+                &Args::new().text("instead", content_words(texts, circuit, log, &instead)),
+            )
+        }
+        Payload::Undo(undo) => {
+            let target = log.record.iter().find(|line| line.entry.key == undo.target);
+            match target {
+                Some(line) if !matches!(line.content, Content::Known(Payload::Undo(_))) => texts.say_with(
+                    "log-undo",
+                    &Args::new().text("what", content_words(texts, circuit, log, &line.content)),
+                ),
+                _ => texts.say("log-undo-undo"),
+            }
+        }
+        Payload::Photo(photo) => {
+            let words = if photo.caption.trim().is_empty() {
+                texts.say("log-photo")
+            } else {
+                texts.say_with(
+                    "log-photo-caption",
+                    &Args::new().text("caption", photo.caption.trim()),
+                )
+            };
+            about(words, &photo.about)
+        }
+        Payload::PhotoMarked(marked) => texts.say_with(
+            "log-photo-marked",
+            &Args::new().count("count", marked.marks.len()),
+        ),
+        Payload::Note(note) => about(
+            texts.say_with("log-note", &Args::new().text("note", note.text.trim())),
+            &note.about,
+        ),
+        Payload::Repair(repair) => repair_words(texts, repair),
+        Payload::Closed(closed) => closed_words(texts, closed),
+        Payload::ReportMade(made) => texts.say_with(
+            "log-report",
+            &Args::new()
+                .count("pages", made.pages as usize)
+                .text("digest", made.sha256.chars().take(12).collect::<String>()),
+        ),
+        Payload::Binned(_) => texts.say("log-binned"),
+    }
+}
+
+fn about_words(texts: &Texts, words: String, subject: &Subject) -> String {
+    let about = match subject {
+        Subject::Job => return words,
+        Subject::Test(test) => test_words(texts, test),
+        Subject::Component(part) => texts.part(&ComponentId::new(part.clone())),
+    };
+    texts.say_with(
+        "log-about",
+        &Args::new().text("words", words).text("about", about),
+    )
+}
+
+/// A test's name by its id; an id that is none is shown as it is.
+#[must_use]
+pub(super) fn test_words(texts: &Texts, id: &str) -> String {
+    id.parse::<TestId>()
+        .map_or_else(|_| id.to_owned(), |test| texts.test_title(&test))
+}
+
+fn read_words(texts: &Texts, circuit: &Circuit, record: &Reading) -> String {
+    let Some(reading) = situation::reading(record) else {
+        return texts.say_with(
+            "log-reading-unknown",
+            &Args::new().text("test", test_words(texts, &record.test)),
+        );
+    };
+    let key = match (record.after_repair, record.confirmed) {
+        (true, _) => "log-reading-after",
+        (false, true) => "log-reading-kept",
+        (false, false) => "log-reading",
+    };
+    texts.say_with(
+        key,
+        &Args::new()
+            .text("test", texts.test_title(&reading.test))
+            .text("reading", reading_words(texts, circuit, &reading)),
+    )
+}
+
+fn interrupted_words(texts: &Texts, interrupted: &Interrupted) -> String {
+    let unit = PressureUnit::from_symbol(&interrupted.unit).unwrap_or_else(|| texts.unit());
+    let vacuum = |figure: f64| texts.vacuum_in(unit.to_pressure(figure), unit);
+    let mut had: Vec<String> = interrupted.start.map(vacuum).into_iter().collect();
+    had.extend(
+        interrupted
+            .points
+            .iter()
+            .map(|HoldPoint { at_s, vacuum: figure }| {
+                texts.say_with(
+                    "reading-hold-later",
+                    &Args::new()
+                        .text("vacuum", vacuum(*figure))
+                        .text("seconds", texts.seconds(*at_s)),
+                )
+            }),
+    );
+    let by = texts
+        .find(
+            &format!("log-interrupted-{}", kebab(&interrupted.by)),
+            &Args::new(),
+        )
+        .unwrap_or_else(|| interrupted.by.clone());
+    let had = if had.is_empty() {
+        texts.say("reading-nothing")
+    } else {
+        had.join(", ")
+    };
+    texts.say_with(
+        "log-interrupted",
+        &Args::new()
+            .text("test", test_words(texts, &interrupted.test))
+            .text("by", by)
+            .text("had", had),
+    )
+}
+
+fn place_words(texts: &Texts, place: &Place) -> String {
+    let mut said = Vec::new();
+    if let Some(metres) = place.altitude_m {
+        said.push(texts.say_with(
+            "log-altitude",
+            &Args::new().text("altitude", texts.with_unit(&texts.number(metres, 0), "m")),
+        ));
+    }
+    if let Some(kpa) = place.ambient_kpa {
+        let from = texts.find(
+            &format!("log-ambient-{}", kebab(&place.ambient_from)),
+            &Args::new(),
+        );
+        said.push(
+            texts.say_with(
+                "log-ambient",
+                &Args::new()
+                    .text("pressure", texts.absolute_kpa(kpa))
+                    .text("from", from.unwrap_or_else(|| texts.say("log-ambient-typed"))),
+            ),
+        );
+    }
+    if let Some(celsius) = place.air_c {
+        said.push(texts.say_with(
+            "log-air",
+            &Args::new().text("temperature", texts.celsius(celsius)),
+        ));
+    }
+    if said.is_empty() {
+        texts.say("log-place-unknown")
+    } else {
+        capital(&said.join("; "))
+    }
+}
+
+fn limit_words(texts: &Texts, limit: &holdfast_joblog::Limit) -> String {
+    let mut said = Vec::new();
+    if let (Some(drop), Some(seconds)) = (limit.drop, limit.seconds) {
+        let unit = limit
+            .unit
+            .as_deref()
+            .and_then(PressureUnit::from_symbol)
+            .unwrap_or_else(|| texts.unit());
+        said.push(
+            texts.say_with(
+                "log-limit",
+                &Args::new()
+                    .text("drop", texts.vacuum_in(unit.to_pressure(drop), unit))
+                    .text("seconds", texts.seconds(seconds)),
+            ),
+        );
+    }
+    if let Some(share) = limit.confidence {
+        said.push(texts.say_with(
+            "log-confidence",
+            &Args::new().text("percent", texts.percent(share)),
+        ));
+    }
+    if said.is_empty() {
+        texts.say("log-limit-unchanged")
+    } else {
+        capital(&said.join("; "))
+    }
+}
+
+/// Gauge, hand pump and meter with what decides their uncertainty.
+#[must_use]
+pub(super) fn instrument_words(texts: &Texts, instruments: &Instruments) -> String {
+    let mut said = Vec::new();
+    if let Some(gauge) = &instruments.gauge {
+        said.push(
+            texts.say_with(
+                "instrument-gauge",
+                &Args::new()
+                    .text("span", trimmed(texts, gauge.span))
+                    .text("unit", gauge.unit.as_str())
+                    .text("division", trimmed(texts, gauge.division))
+                    .text("grade", gauge.grade.as_str())
+                    .text("read", trimmed(texts, gauge.read_to)),
+            ),
+        );
+    }
+    if let Some(cm3) = instruments.pump_cm3 {
+        said.push(texts.say_with("instrument-pump", &Args::new().text("volume", texts.volume(cm3))));
+    }
+    if let Some(cm3) = instruments.stroke_cm3 {
+        said.push(texts.say_with(
+            "instrument-stroke",
+            &Args::new().text("volume", texts.volume(cm3)),
+        ));
+    }
+    if let Some(meter) = &instruments.meter {
+        said.push(
+            texts.say_with(
+                "instrument-meter",
+                &Args::new()
+                    .text("percent", trimmed(texts, meter.percent))
+                    .quantity("counts", trimmed(texts, meter.counts), meter.counts),
+            ),
+        );
+    }
+    if said.is_empty() {
+        texts.say("instrument-unknown")
+    } else {
+        said.join("; ")
+    }
+}
+
+/// A figure as typed: up to three decimals, none that are zero.
+fn trimmed(texts: &Texts, figure: f64) -> String {
+    let decimals = (0..3)
+        .find(|d| {
+            let step = 10f64.powi(*d);
+            ((figure * step).round() / step - figure).abs() < 5e-4
+        })
+        .unwrap_or(3);
+    texts.number(figure, usize::try_from(decimals).unwrap_or(3))
+}
+
+fn repair_words(texts: &Texts, repair: &Repair) -> String {
+    let part = texts.part(&ComponentId::new(repair.component.clone()));
+    let key = if repair.done {
+        "log-repair-done"
+    } else {
+        "log-repair-proposed"
+    };
+    let mut words = texts.say_with(key, &Args::new().text("part", part));
+    for more in [&repair.part, &repair.note] {
+        if !more.trim().is_empty() {
+            words.push(' ');
+            words.push_str(&sentence(more));
+        }
+    }
+    words
+}
+
+fn closed_words(texts: &Texts, closed: &Closed) -> String {
+    let headline = if closed.headline.trim().is_empty() {
+        let parts: Vec<String> = closed
+            .parts
+            .iter()
+            .map(|id| texts.part(&ComponentId::new(id.clone())))
+            .collect();
+        if parts.is_empty() {
+            texts.say("job-state-no-fault")
+        } else {
+            capital(&texts.list(&parts))
+        }
+    } else {
+        closed.headline.clone()
+    };
+    texts.say_with(
+        if closed.repaired {
+            "log-closed-repaired"
+        } else {
+            "log-closed"
+        },
+        &Args::new()
+            .text("finding", headline.trim_end_matches('.'))
+            .text("percent", texts.percent(closed.p))
+            .text("software", closed.software.as_str()),
+    )
+}
+
+/// A caution by its id, of a test or of the whole job.
+fn caution_words(texts: &Texts, id: &str) -> String {
+    texts
+        .find(&format!("caution-{id}"), &Args::new())
+        .or_else(|| texts.find(id, &Args::new()))
+        .unwrap_or_else(|| id.to_owned())
+}
+
+/// A heading with the fields that are there, each with its label.
+fn fields(texts: &Texts, heading: &str, fields: &[(&str, Option<&str>)]) -> String {
+    let said: Vec<String> = fields
+        .iter()
+        .filter_map(|(label, value)| {
+            let value = (*value)?.trim();
+            let shown = if value.is_empty() {
+                texts.say("log-wiped")
+            } else {
+                value.to_owned()
+            };
+            Some(texts.say_with(
+                "reading-field",
+                &Args::new().text("label", texts.say(label)).text("value", shown),
+            ))
+        })
+        .collect();
+    texts.say_with(heading, &Args::new().text("what", said.join("; ")))
+}

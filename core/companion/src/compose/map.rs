@@ -1,0 +1,317 @@
+//! The circuit map's input: parts by name, shaded by suspicion, marked by what is known of them.
+
+use std::collections::BTreeMap;
+
+use holdfast_diagnose::{
+    Circuit, CircuitChoice, ComponentId, ComponentKind, Finding, Outcome, Reading, TestId, TestKind,
+    TestResult,
+};
+use holdfast_report::{CircuitMap, MapLink, MapPart, PartKind, Scene, State, Suspicion, TestPoint};
+
+use super::mark::state_of;
+use crate::job::JobView;
+use crate::text::{Args, Texts, capital};
+
+/// What a map is to show.
+#[derive(Debug, Clone, Copy)]
+pub(crate) enum MapOf<'a> {
+    /// Suspicion and what is known.
+    Job,
+    /// The parts under a test and where its tool goes.
+    Test(&'a TestId),
+    /// What was seen so far in the look-over, by component.
+    Look(&'a BTreeMap<ComponentId, State>),
+}
+
+/// The circuit as a drawing.
+#[must_use]
+pub(crate) fn circuit_map(texts: &Texts, job: &JobView, of: MapOf<'_>) -> Scene {
+    let states = match of {
+        MapOf::Look(seen) => seen.clone(),
+        MapOf::Job | MapOf::Test(_) => part_states(&job.done),
+    };
+    let in_test = match of {
+        MapOf::Test(test) => job
+            .circuit
+            .scope(test)
+            .map(|scope| scope.parts)
+            .unwrap_or_default(),
+        MapOf::Job | MapOf::Look(_) => Vec::new(),
+    };
+    let shares = match of {
+        MapOf::Job => suspicion(&job.finding),
+        MapOf::Test(_) | MapOf::Look(_) => BTreeMap::new(),
+    };
+    let mut map = plain(texts, &job.circuit);
+    for part in &mut map.parts {
+        let id = ComponentId::new(part.id.clone());
+        part.state = states.get(&id).copied();
+        part.in_test = in_test.contains(&id);
+        part.suspicion = shares
+            .get(&id)
+            .filter(|share| **share >= LEAST_SHOWN)
+            .map(|share| Suspicion {
+                share: *share,
+                text: texts.percent(*share),
+            });
+        part.spoken = spoken(texts, part);
+    }
+    if let MapOf::Test(test) = of
+        && let Some(place) = tool_place(&job.circuit, test)
+        && let Some(part) = map.parts.iter_mut().find(|part| part.id == place.as_str())
+    {
+        part.test_point = Some(TestPoint {
+            mark: "1".to_owned(),
+            lead: None,
+        });
+    }
+    map.alt = alt(texts, job, of, &shares);
+    holdfast_report::circuit_map(&map)
+}
+
+/// A circuit with nothing known of it.
+#[must_use]
+pub(crate) fn plain_map(texts: &Texts, circuit: &Circuit) -> Scene {
+    let mut map = plain(texts, circuit);
+    map.alt = texts.say(&format!("template-{}", circuit.template));
+    holdfast_report::circuit_map(&map)
+}
+
+/// A template as a small drawing to choose by; nothing if the template can't be built.
+#[must_use]
+pub(crate) fn template_card(texts: &Texts, template: &str) -> Option<Scene> {
+    let circuit = Circuit::build(&CircuitChoice::Template(template.to_owned())).ok()?;
+    let mut map = plain(texts, &circuit);
+    map.alt = texts.say(&format!("template-{template}"));
+    map.parts
+        .retain(|part| part.kind.side() == holdfast_report::Side::Vacuum);
+    Some(holdfast_report::circuit_map(&map))
+}
+
+/// Suspicions below this are not written on the map.
+const LEAST_SHOWN: f64 = 0.01;
+
+/// How likely each part is a cause: the causes that name it, added up.
+pub(super) fn suspicion(finding: &Finding) -> BTreeMap<ComponentId, f64> {
+    let mut shares = BTreeMap::new();
+    for cause in &finding.causes {
+        let mut named: Vec<&ComponentId> = cause.faults.iter().map(|fault| &fault.component).collect();
+        named.dedup();
+        for component in named {
+            *shares.entry(component.clone()).or_insert(0.0) += cause.p;
+        }
+    }
+    shares
+}
+
+/// What the tests done on each part alone came to; of several tests the worst, of one test the latest.
+pub(super) fn part_states(done: &[(Reading, TestResult)]) -> BTreeMap<ComponentId, State> {
+    let mut latest: BTreeMap<(ComponentId, &TestId), Outcome> = BTreeMap::new();
+    for (reading, result) in done {
+        if let Some(part) = tested_part(&reading.test) {
+            latest.insert((part, &reading.test), result.outcome);
+        }
+    }
+    let mut states: BTreeMap<ComponentId, State> = BTreeMap::new();
+    for ((part, _), outcome) in latest {
+        let state = state_of(outcome);
+        states
+            .entry(part)
+            .and_modify(|known| {
+                if weight(state) > weight(*known) {
+                    *known = state;
+                }
+            })
+            .or_insert(state);
+    }
+    states
+}
+
+/// How much a state says against a part.
+fn weight(state: State) -> u8 {
+    match state {
+        State::NotDone => 0,
+        State::CantDo => 1,
+        State::Holds => 2,
+        State::Undecided => 3,
+        State::SlowLeak => 4,
+        State::WontBuild => 5,
+        State::Leaks => 6,
+    }
+}
+
+/// The one part a test says something about.
+fn tested_part(test: &TestId) -> Option<ComponentId> {
+    match test.kind {
+        TestKind::Hold => test
+            .part
+            .clone()
+            .filter(|part| !matches!(part.as_str(), "branch" | "inlet")),
+        TestKind::MountLook | TestKind::MountMove | TestKind::Flow | TestKind::Shake | TestKind::Wiggle => {
+            test.part.clone()
+        }
+        TestKind::Fuse => Some("fuse".into()),
+        TestKind::PowerWire => Some("power_wire".into()),
+        TestKind::ControlWire => Some("control_wire".into()),
+        TestKind::Coil => Some("coil".into()),
+        TestKind::Source => Some("source".into()),
+        TestKind::ValveOff | TestKind::ValveOn => Some("valve".into()),
+        _ => None,
+    }
+}
+
+/// Where the tool of a test goes: the part under it, or the outlet or inlet hose.
+fn tool_place(circuit: &Circuit, test: &TestId) -> Option<ComponentId> {
+    let named = |id: &str| {
+        circuit
+            .component(&id.into())
+            .map(|component| component.id.clone())
+    };
+    let valve = || {
+        test.part
+            .clone()
+            .and_then(|id| named(id.as_str()))
+            .or_else(|| named("valve"))
+    };
+    match test.kind {
+        TestKind::Hold
+            if test
+                .part
+                .as_ref()
+                .is_some_and(|part| part.as_str().starts_with("branch")) =>
+        {
+            named("outlet_hose").or_else(valve)
+        }
+        TestKind::Hold
+            if test
+                .part
+                .as_ref()
+                .is_some_and(|part| part.as_str().starts_with("inlet")) =>
+        {
+            named("inlet_hose").or_else(valve)
+        }
+        TestKind::Delivered | TestKind::SwitchOver | TestKind::Bypass => named("outlet_hose").or_else(valve),
+        TestKind::Source => named("inlet_hose").or_else(valve),
+        TestKind::SupplyVolts
+        | TestKind::SupplyLoaded
+        | TestKind::ValveVolts
+        | TestKind::ControlPin
+        | TestKind::ControlWire => named("connector"),
+        TestKind::PowerWire => named("power_wire"),
+        TestKind::Fuse => named("fuse"),
+        TestKind::Coil => named("coil"),
+        TestKind::ValveOff | TestKind::ValveOn => valve(),
+        _ => test.part.clone().filter(|part| circuit.component(part).is_some()),
+    }
+}
+
+/// The circuit with nothing known.
+fn plain(texts: &Texts, circuit: &Circuit) -> CircuitMap {
+    let parts = circuit
+        .components
+        .iter()
+        .filter_map(|component| {
+            let kind = part_kind(component.kind)?;
+            Some(MapPart::new(
+                component.id.as_str(),
+                kind,
+                texts.part_title(&component.id),
+            ))
+        })
+        .collect();
+    let vacuum = circuit
+        .links
+        .iter()
+        .map(|link| MapLink::new(link.from.as_str(), link.to.as_str()));
+    let electric = circuit.drives.iter().flat_map(|drive| {
+        let parts = drive.parts();
+        parts
+            .iter()
+            .zip(parts.iter().skip(1))
+            .map(|(from, to)| MapLink::new(from.as_str(), to.as_str()))
+            .collect::<Vec<_>>()
+    });
+    CircuitMap {
+        alt: String::new(),
+        parts,
+        links: vacuum.chain(electric).collect(),
+    }
+}
+
+/// The symbol of a component; what stands beside the circuit has none.
+fn part_kind(kind: ComponentKind) -> Option<PartKind> {
+    Some(match kind {
+        ComponentKind::Source => PartKind::Source,
+        ComponentKind::CheckValve => PartKind::CheckValve,
+        ComponentKind::Reservoir => PartKind::Reservoir,
+        ComponentKind::Hose => PartKind::Hose,
+        ComponentKind::Tee => PartKind::Tee,
+        ComponentKind::Valve => PartKind::Valve,
+        ComponentKind::Mount => PartKind::Mount,
+        ComponentKind::Restrictor => PartKind::Restrictor,
+        ComponentKind::Bleed => PartKind::Bleed,
+        ComponentKind::Consumer => PartKind::OtherUser,
+        ComponentKind::Battery => PartKind::Battery,
+        ComponentKind::Fuse => PartKind::Fuse,
+        ComponentKind::Relay => PartKind::Relay,
+        ComponentKind::Wire => PartKind::Wire,
+        ComponentKind::Connector => PartKind::Connector,
+        ComponentKind::Coil => PartKind::Coil,
+        ComponentKind::Module => PartKind::Module,
+        ComponentKind::GroundPoint => PartKind::GroundPoint,
+        ComponentKind::Splice => PartKind::Splice,
+        ComponentKind::HandPump | ComponentKind::Engine => return None,
+    })
+}
+
+/// What a screen reader says of a part.
+fn spoken(texts: &Texts, part: &MapPart) -> String {
+    let mut words = vec![part.label.clone()];
+    if let Some(state) = part.state {
+        words.push(texts.say(state_key(state)));
+    }
+    if let Some(suspicion) = &part.suspicion {
+        words.push(texts.say_with(
+            "map-suspicion",
+            &Args::new().text("percent", suspicion.text.as_str()),
+        ));
+    }
+    words.join(", ")
+}
+
+fn state_key(state: State) -> &'static str {
+    match state {
+        State::Holds => "map-state-good",
+        State::SlowLeak => "state-slow-leak",
+        State::Leaks => "map-state-bad",
+        State::Undecided => "state-undecided",
+        State::WontBuild => "state-will-not-build",
+        State::NotDone => "state-not-done",
+        State::CantDo => "state-cant-do",
+    }
+}
+
+fn alt(texts: &Texts, job: &JobView, of: MapOf<'_>, shares: &BTreeMap<ComponentId, f64>) -> String {
+    match of {
+        MapOf::Test(test) => {
+            texts.say_with("map-alt-test", &Args::new().text("test", texts.test_title(test)))
+        }
+        MapOf::Look(_) => texts.say("map-alt-look"),
+        MapOf::Job => {
+            let likeliest = shares
+                .iter()
+                .filter(|(part, _)| job.circuit.component(part).is_some())
+                .max_by(|a, b| a.1.total_cmp(b.1))
+                .filter(|(_, share)| **share >= LEAST_SHOWN);
+            match likeliest {
+                Some((part, share)) => texts.say_with(
+                    "map-alt-job",
+                    &Args::new()
+                        .text("part", texts.part(part))
+                        .text("percent", texts.percent(*share)),
+                ),
+                None => capital(&texts.say("map-alt-plain")),
+            }
+        }
+    }
+}

@@ -1,0 +1,33 @@
+//! What a person sees and reads, put together from the open job: screens, drawings' inputs, the report.
+//!
+//! Every function is pure: a [`JobView`](crate::job::JobView) or a part of it and the [`Texts`](crate::text::Texts)
+//! go in, words and scenes come out. No rule of the trade is decided here.
+
+mod band;
+mod connector;
+#[cfg(test)]
+mod example;
+mod finding;
+mod hold;
+mod log;
+mod map;
+mod mark;
+mod overview;
+mod reading;
+mod report;
+mod test;
+#[cfg(test)]
+mod tests;
+mod time;
+
+pub(crate) use band::{band, expected_hint};
+pub(crate) use connector::connector;
+pub(crate) use finding::finding;
+pub(crate) use hold::{before_and_after, dial, hold_chart};
+pub(crate) use log::log_rows;
+pub(crate) use map::{MapOf, circuit_map, plain_map, template_card};
+pub(crate) use mark::{mark, mark_of, not_done};
+pub(crate) use overview::{causes, headline, overview, sure, test_rows};
+pub(crate) use report::{PrintPhoto, ReportWishes, report};
+pub(crate) use test::{brief, result, test_args};
+pub(crate) use time::{date, date_and_time};

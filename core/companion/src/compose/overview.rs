@@ -1,0 +1,249 @@
+//! Where we stand: the next test and why, the causes, every test with its state.
+
+use holdfast_diagnose::{Cause, ComponentId, Finding, Next, TestId, TestSpec};
+
+use super::map::{MapOf, circuit_map};
+use super::mark::{mark_of, not_done};
+use super::reading::reading_words;
+use crate::job::JobView;
+use crate::protocol::{Action, Button, ButtonWeight, CauseRow, NextCard, OverviewScreen, Place, TestRow};
+use crate::text::{Args, Texts, capital, sentence};
+
+/// Where we stand.
+#[must_use]
+pub(crate) fn overview(texts: &Texts, job: &JobView) -> OverviewScreen {
+    OverviewScreen {
+        subject: subject(texts, job),
+        next: next_card(texts, job),
+        map: circuit_map(texts, job, MapOf::Job),
+        causes: causes(texts, &job.finding, MOST_CAUSES),
+        tests: test_rows(texts, job),
+        buttons: buttons(texts, job),
+    }
+}
+
+/// How many causes stand on the overview.
+const MOST_CAUSES: usize = 3;
+
+/// Causes below this are not shown.
+const LEAST_SHOWN: f64 = 0.005;
+
+/// The vehicle and the complaint in a line.
+#[must_use]
+pub(super) fn subject(texts: &Texts, job: &JobView) -> String {
+    let vehicle = &job.log.vehicle;
+    let name: Vec<&str> = [vehicle.plate.as_deref(), vehicle.label.as_deref()]
+        .into_iter()
+        .flatten()
+        .collect();
+    let complaint = complaint_phrase(texts, job);
+    match (name.is_empty(), complaint.is_empty()) {
+        (true, _) => capital(&complaint),
+        (false, true) => name.join(", "),
+        (false, false) => texts.say_with(
+            "overview-subject",
+            &Args::new()
+                .text("vehicle", name.join(", "))
+                .text("complaint", complaint),
+        ),
+    }
+}
+
+/// The complaints as one phrase: "shaking at idle and a stored code".
+#[must_use]
+pub(super) fn complaint_phrase(texts: &Texts, job: &JobView) -> String {
+    let phrases: Vec<String> = job
+        .situation
+        .complaint
+        .iter()
+        .map(|complaint| {
+            texts.say(&format!(
+                "complaint-{}-phrase",
+                complaint.as_str().replace('_', "-")
+            ))
+        })
+        .collect();
+    texts.list(&phrases)
+}
+
+fn next_card(texts: &Texts, job: &JobView) -> NextCard {
+    match &job.next {
+        Next::Test { id, why, minutes } => NextCard {
+            title: texts.test_title(id),
+            why: sentence(&texts.message(why)),
+            minutes: texts.say_with(
+                "overview-minutes",
+                &Args::new().text("minutes", texts.minutes(*minutes)),
+            ),
+            go: button(
+                texts.say("overview-go"),
+                Action::ShowTest { test: id.to_string() },
+                ButtonWeight::Primary,
+            ),
+        },
+        Next::Stop { why } => NextCard {
+            title: headline(texts, &job.finding),
+            why: sentence(&texts.message(why)),
+            minutes: String::new(),
+            go: button(
+                texts.say("overview-to-finding"),
+                Action::Go { to: Place::Finding },
+                ButtonWeight::Primary,
+            ),
+        },
+    }
+}
+
+/// The finding in one sentence, without its certainty.
+#[must_use]
+pub(crate) fn headline(texts: &Texts, finding: &Finding) -> String {
+    match finding.causes.first() {
+        Some(cause) if finding.decided && cause.faults.is_empty() => texts.say("finding-sound"),
+        Some(cause)
+            if finding.decided && cause.p < MODE_CERTAIN * sure(finding) && !finding.parts.is_empty() =>
+        {
+            let parts: Vec<String> = finding.parts.iter().map(|part| texts.part(part)).collect();
+            texts.say_with(
+                "finding-part",
+                &Args::new()
+                    .text("parts", texts.list(&parts))
+                    .text("cause", cause_words(texts, cause)),
+            )
+        }
+        Some(cause) if finding.decided => sentence(&cause_words(texts, cause)),
+        Some(cause) => texts.say_with(
+            "finding-likeliest",
+            &Args::new().text("cause", cause_words(texts, cause)),
+        ),
+        None => texts.say("finding-nothing-known"),
+    }
+}
+
+/// Below this share of the part's probability its likeliest fault is not said as a fact.
+const MODE_CERTAIN: f64 = 0.8;
+
+/// How sure the finding is: all causes that ask for the same parts to be replaced, added up.
+#[must_use]
+pub(crate) fn sure(finding: &Finding) -> f64 {
+    let parts = |cause: &Cause| {
+        let mut parts: Vec<ComponentId> = cause.faults.iter().map(|fault| fault.component.clone()).collect();
+        parts.sort();
+        parts.dedup();
+        parts
+    };
+    let Some(first) = finding.causes.first() else {
+        return 0.0;
+    };
+    if !finding.decided {
+        return first.p;
+    }
+    let mut named = finding.parts.clone();
+    named.sort();
+    let named = if named.is_empty() { parts(first) } else { named };
+    finding
+        .causes
+        .iter()
+        .filter(|cause| parts(cause) == named)
+        .map(|cause| cause.p)
+        .sum()
+}
+
+/// A cause as a clause.
+#[must_use]
+pub(super) fn cause_words(texts: &Texts, cause: &Cause) -> String {
+    texts.cause(&cause.faults)
+}
+
+/// The leading causes, likeliest first.
+#[must_use]
+pub(crate) fn causes(texts: &Texts, finding: &Finding, most: usize) -> Vec<CauseRow> {
+    finding
+        .causes
+        .iter()
+        .filter(|cause| cause.p >= LEAST_SHOWN)
+        .take(most)
+        .map(|cause| CauseRow {
+            name: capital(&cause_words(texts, cause)),
+            percent: texts.percent(cause.p),
+            bar_permille: permille(cause.p),
+        })
+        .collect()
+}
+
+fn permille(share: f64) -> u16 {
+    #[expect(
+        clippy::cast_possible_truncation,
+        clippy::cast_sign_loss,
+        reason = "0 to 1,000 after the clamp"
+    )]
+    let permille = (share.clamp(0.0, 1.0) * 1_000.0).round() as u16;
+    permille
+}
+
+/// Every test that can be offered, in catalogue order, with its last result or its minutes.
+#[must_use]
+pub(crate) fn test_rows(texts: &Texts, job: &JobView) -> Vec<TestRow> {
+    job.specs.iter().map(|spec| test_row(texts, job, spec)).collect()
+}
+
+fn test_row(texts: &Texts, job: &JobView, spec: &TestSpec) -> TestRow {
+    let (mark, detail) = match last(job, &spec.id) {
+        Some((reading, result)) => (
+            mark_of(texts, result.outcome),
+            reading_words(texts, &job.circuit, reading),
+        ),
+        None => (
+            not_done(texts),
+            texts.say_with(
+                "overview-takes",
+                &Args::new().text("minutes", texts.minutes(spec.minutes)),
+            ),
+        ),
+    };
+    TestRow {
+        title: texts.test_title(&spec.id),
+        detail,
+        mark,
+        open: button(
+            texts.say("overview-open-test"),
+            Action::ShowTest {
+                test: spec.id.to_string(),
+            },
+            ButtonWeight::Plain,
+        ),
+    }
+}
+
+/// The last result of a test, whenever it was done.
+fn last<'a>(
+    job: &'a JobView,
+    test: &TestId,
+) -> Option<(&'a holdfast_diagnose::Reading, &'a holdfast_diagnose::TestResult)> {
+    job.done
+        .iter()
+        .rev()
+        .find(|(reading, _)| &reading.test == test)
+        .map(|(reading, result)| (reading, result))
+}
+
+fn buttons(texts: &Texts, job: &JobView) -> Vec<Button> {
+    let go = |key: &str, to: Place| button(texts.say(key), Action::Go { to }, ButtonWeight::Plain);
+    let mut buttons = Vec::new();
+    if matches!(job.next, Next::Test { .. }) && !job.done.is_empty() {
+        buttons.push(go("overview-finding", Place::Finding));
+    }
+    buttons.push(go("overview-log", Place::Log));
+    buttons.push(go("overview-report", Place::Report));
+    buttons
+}
+
+/// A button that can be tapped.
+#[must_use]
+pub(super) fn button(label: String, action: Action, weight: ButtonWeight) -> Button {
+    Button {
+        label,
+        action,
+        weight,
+        why_not: None,
+    }
+}

@@ -1,0 +1,148 @@
+//! The report's plain input: the customer's page, the evidence, the full record.
+
+mod customer;
+mod evidence;
+mod record;
+
+#[cfg(test)]
+pub(in crate::compose) use customer::words;
+
+use std::path::PathBuf;
+
+use holdfast_report::{Business, Fact, Finding, Report, ReportWords, Section, Written};
+use sha2::{Digest, Sha256};
+
+use super::finding::{certainty, finding_state};
+use super::overview::headline;
+use super::time::date;
+use crate::job::JobView;
+use crate::text::{Args, Texts};
+
+/// What the person wants in the report, and where its photos are.
+pub(crate) struct ReportWishes<'a> {
+    /// The technician or workshop: the first line is the name.
+    pub business: &'a str,
+    /// The upright print rendition of a photo by its digest, with its size in pixels.
+    pub photo: &'a dyn Fn(&str) -> Option<PrintPhoto>,
+    /// Version of this software.
+    pub version: &'a str,
+}
+
+/// A photo as it can be printed.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(crate) struct PrintPhoto {
+    /// The file.
+    pub path: PathBuf,
+    /// Width, pixels.
+    pub width: u32,
+    /// Height, pixels.
+    pub height: u32,
+}
+
+/// The report of a job. The same log gives the same report.
+#[must_use]
+pub(crate) fn report(texts: &Texts, job: &JobView, wishes: &ReportWishes<'_>) -> Report {
+    let last = job.log.record.last();
+    let (at_ms, offset_min) = last.map_or((0, 0), |line| (line.entry.at_ms, line.entry.offset_min));
+    let (state, _) = finding_state(&job.finding);
+    Report {
+        language: texts.language(),
+        title: title(texts, job),
+        written: Written { at_ms, offset_min },
+        business: business(wishes.business),
+        facts: facts(texts, job, at_ms, offset_min),
+        finding: Finding {
+            state: Some(state),
+            sentence: headline(texts, &job.finding),
+            certainty: certainty(texts, job),
+        },
+        customer: customer::page(texts, job),
+        evidence: Section {
+            heading: texts.say("report-evidence"),
+            blocks: evidence::blocks(texts, job, wishes),
+        },
+        record: Section {
+            heading: texts.say("report-record"),
+            blocks: record::blocks(texts, job),
+        },
+        digest: digest(job),
+        version: texts.say_with("report-software", &Args::new().text("version", wishes.version)),
+        words: ReportWords {
+            page: texts.say("report-page"),
+            digest: texts.say("report-digest"),
+            version: texts.say("report-written-by"),
+            figure: texts.say("report-figure"),
+            decimal: texts.decimal_mark(),
+        },
+    }
+}
+
+fn title(texts: &Texts, job: &JobView) -> String {
+    let vehicle = &job.log.vehicle;
+    match vehicle.plate.as_deref().or(vehicle.label.as_deref()) {
+        Some(name) => texts.say_with("report-heading", &Args::new().text("vehicle", name)),
+        None => texts.say("report-heading-plain"),
+    }
+}
+
+fn business(typed: &str) -> Business {
+    let mut lines = typed
+        .lines()
+        .map(str::trim)
+        .filter(|line| !line.is_empty())
+        .map(str::to_owned);
+    Business {
+        name: lines.next().unwrap_or_default(),
+        lines: lines.collect(),
+    }
+}
+
+fn facts(texts: &Texts, job: &JobView, at_ms: i64, offset_min: i32) -> Vec<Fact> {
+    let vehicle = &job.log.vehicle;
+    let began = job
+        .log
+        .record
+        .first()
+        .map(|line| date(texts, line.entry.at_ms, line.entry.offset_min));
+    let ended = Some(date(texts, at_ms, offset_min)).filter(|ended| Some(ended) != began.as_ref());
+    [
+        ("record-label", vehicle.label.clone()),
+        ("record-plate", vehicle.plate.clone()),
+        ("record-vin", vehicle.vin.clone()),
+        ("record-odometer", vehicle.odometer.clone()),
+        ("record-customer", vehicle.customer.clone()),
+        ("report-began", began),
+        ("report-ended", ended),
+    ]
+    .into_iter()
+    .filter_map(|(label, value)| {
+        let value = value.filter(|value| !value.trim().is_empty())?;
+        Some(Fact {
+            label: texts.say(label),
+            value,
+        })
+    })
+    .collect()
+}
+
+/// SHA-256 over every entry in order: key, time, kind, version and body, each ended by a zero byte. Whoever holds the
+/// log can work it out again.
+fn digest(job: &JobView) -> String {
+    let mut hash = Sha256::new();
+    for line in &job.log.record {
+        let entry = &line.entry;
+        for part in [
+            entry.key.to_string(),
+            entry.hlc.to_string(),
+            entry.at_ms.to_string(),
+            entry.offset_min.to_string(),
+            entry.kind.clone(),
+            entry.v.to_string(),
+            entry.body.clone(),
+        ] {
+            hash.update(part.as_bytes());
+            hash.update([0]);
+        }
+    }
+    hash.finalize().iter().map(|byte| format!("{byte:02x}")).collect()
+}

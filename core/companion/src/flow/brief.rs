@@ -1,0 +1,173 @@
+//! The briefing of a test: why now, what is needed, steps with the cautions that belong to them, what it will mean.
+//!
+//! | event | leads to |
+//! |---|---|
+//! | `Acknowledge` | that caution ticked |
+//! | `BeginTest` with every DANGER and WARNING ticked in this job | they are logged; the measurement |
+//! | `BeginTest` before that | nothing |
+
+use holdfast_diagnose::{CautionRef, Next, Signal as Grade, TestSpec};
+use holdfast_joblog::{Acknowledged, Payload};
+
+use crate::companion::Companion;
+use crate::compose::{self, MapOf};
+use crate::flow::parts::{plain, primary, quiet, tap};
+use crate::protocol::{
+    Acknowledgement, Action, Body, CannotReason, Caution, FormItem, PhotoSource, PhotoSubject, TestScreen,
+    TestStage,
+};
+use crate::session::{Stage, TestAt};
+use crate::text::Args;
+use crate::turn::Turn;
+
+/// Cautions to be ticked that were not ticked yet in this job.
+pub(super) fn unticked(core: &Companion, at: &TestAt, spec: &TestSpec) -> usize {
+    let Stage::Brief { acknowledged } = &at.stage else {
+        return 0;
+    };
+    spec.cautions
+        .iter()
+        .filter(|caution| is_asked(caution) && !is_ticked(core, acknowledged, caution))
+        .count()
+}
+
+/// Whether a caution has to be ticked: one that can kill or maim.
+fn is_asked(caution: &CautionRef) -> bool {
+    matches!(caution.signal, Grade::Danger | Grade::Warning)
+}
+
+fn is_ticked(core: &Companion, acknowledged: &[String], caution: &CautionRef) -> bool {
+    acknowledged.contains(&caution.id) || core.acknowledged(&caution.id)
+}
+
+/// Logs what was ticked in this briefing.
+pub(super) fn log_ticks(core: &Companion, at: &TestAt, spec: &TestSpec, turn: &mut Turn<'_>) {
+    let Stage::Brief { acknowledged } = &at.stage else {
+        return;
+    };
+    for caution in acknowledged {
+        if spec.cautions.iter().any(|c| c.id == *caution) && !core.acknowledged(caution) {
+            let test = Some(at.test.clone());
+            core.append(
+                Payload::Acknowledged(Acknowledged {
+                    caution: caution.clone(),
+                    test,
+                }),
+                turn,
+            );
+        }
+    }
+}
+
+pub(super) fn body(core: &Companion, at: &TestAt, spec: &TestSpec, acknowledged: &[String]) -> Body {
+    let Some(job) = &core.job else {
+        return core.nothing();
+    };
+    let texts = &core.texts;
+    let left = unticked(core, at, spec);
+    let why_not = (left > 0).then(|| core.say_with("brief-unticked", &Args::new().count("count", left)));
+    let brief = compose::brief(texts, job, spec);
+    let why = match &job.next {
+        Next::Test { id, why, .. } if *id == spec.id => texts.message(why),
+        _ => brief.why,
+    };
+    let with_ticks = |caution: Caution| ticked_caution(core, spec, acknowledged, caution);
+    let mut steps = brief.steps;
+    if let Some(first) = steps.first_mut() {
+        first.cautions.splice(0..0, brief.before);
+    }
+    for step in &mut steps {
+        step.cautions = std::mem::take(&mut step.cautions)
+            .into_iter()
+            .map(with_ticks)
+            .collect();
+    }
+    let mut needs = brief.needs;
+    needs.push(core.say_with(
+        "brief-minutes",
+        &Args::new().text("minutes", texts.minutes(spec.minutes)),
+    ));
+    let stage = TestStage::Brief {
+        why: [why, brief.explain].join(" ").trim().to_owned(),
+        needs,
+        steps,
+        means: brief.means,
+        start: primary(core.say("brief-start"), Action::BeginTest).unless(why_not),
+        cannot: cannot(core),
+        extras: photo_buttons(
+            core,
+            PhotoSubject::Test {
+                test: at.test.clone(),
+            },
+        ),
+    };
+    let picture = match spec.form {
+        holdfast_diagnose::Form::Meter => compose::connector(texts, &spec.id),
+        _ => None,
+    };
+    let picture = picture.or_else(|| Some(compose::circuit_map(texts, job, MapOf::Test(&spec.id))));
+    Body::Test {
+        test: TestScreen {
+            picture,
+            place: brief.place,
+            stage,
+        },
+    }
+}
+
+/// A caution as it is to be ticked: found again by its words, which only its id decides.
+fn ticked_caution(core: &Companion, spec: &TestSpec, acknowledged: &[String], caution: Caution) -> Caution {
+    let asked = spec
+        .cautions
+        .iter()
+        .filter(|asked| is_asked(asked))
+        .find(|asked| core.texts.message(&holdfast_diagnose::Message::new(asked.text())) == caution.text);
+    let ack = match asked {
+        None => Acknowledgement::NotAsked,
+        Some(asked) if is_ticked(core, acknowledged, asked) => Acknowledgement::Given,
+        Some(asked) => Acknowledgement::Open {
+            action: Action::Acknowledge {
+                caution: asked.id.clone(),
+            },
+        },
+    };
+    Caution { ack, ..caution }
+}
+
+fn cannot(core: &Companion) -> Vec<crate::protocol::Button> {
+    [
+        (CannotReason::NoAccess, "cannot-no-access"),
+        (CannotReason::NoTool, "cannot-no-tool"),
+        (CannotReason::NotSafe, "cannot-not-safe"),
+        (CannotReason::NotFitted, "cannot-not-fitted"),
+        (CannotReason::NotNow, "cannot-not-now"),
+    ]
+    .into_iter()
+    .map(|(reason, key)| quiet(core.say(key), Action::CannotDo { reason }))
+    .collect()
+}
+
+/// Take or pick a photo of something.
+pub(super) fn photo_buttons(core: &Companion, about: PhotoSubject) -> Vec<FormItem> {
+    use crate::protocol::PhonePart;
+    let button = |part, from, key: &str| {
+        core.has(part).then(|| {
+            tap(plain(
+                core.say(key),
+                Action::AddPhoto {
+                    from,
+                    about: about.clone(),
+                },
+            ))
+        })
+    };
+    let mut items: Vec<FormItem> = [
+        button(PhonePart::Camera, PhotoSource::Camera, "photo-take"),
+        button(PhonePart::Gallery, PhotoSource::Gallery, "photo-pick"),
+    ]
+    .into_iter()
+    .flatten()
+    .collect();
+    items.extend(crate::flow::photo::cards(core, Some(&about)));
+    items
+}

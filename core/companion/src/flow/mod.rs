@@ -1,0 +1,111 @@
+//! The screens as nested state machines: one file a step. [`act`] sends an action to the step that is shown;
+//! [`screen`] composes what is to be seen. Neither knows the phone.
+
+mod ask;
+mod brief;
+mod circuit;
+mod finding;
+pub(crate) mod hold;
+mod hold_act;
+mod hold_screen;
+mod jobs;
+mod log;
+mod look;
+mod numbers;
+mod overview;
+mod parts;
+mod photo;
+mod places;
+mod prepare;
+mod reading;
+mod repair;
+mod report;
+mod result;
+mod settings;
+mod test;
+mod values;
+mod vehicle;
+
+use crate::companion::Companion;
+use crate::error::ActError;
+use crate::protocol::{Action, Body, Frame};
+use crate::session::At;
+use crate::turn::Turn;
+
+pub(crate) use places::leave_and_enter;
+pub(crate) use settings::payloads as settings_payloads;
+pub(crate) use test::refuse;
+pub(crate) use vehicle::state_circuit;
+
+/// Takes in one action.
+///
+/// | event | leads to |
+/// |---|---|
+/// | `Back`, `Go` | the screen before, or the one named; what was typed and is valid is logged, a test is parked |
+/// | `NewJob`, `OpenJob` | the vehicle screen of a new job; where an opened job stands |
+/// | `Tick`, `Drag` | the same screen, only its moving part |
+/// | anything else | the step that is shown decides; what it does not offer changes nothing |
+pub(crate) fn act(core: &mut Companion, action: Action, turn: &mut Turn<'_>) -> Result<(), ActError> {
+    match action {
+        Action::Tick => hold_act::tick(core, turn),
+        Action::Drag { x, y } => {
+            hold_act::drag(core, x, y, turn);
+            Ok(())
+        }
+        Action::Resume => {
+            places::resume(core, turn);
+            Ok(())
+        }
+        Action::Pause => Ok(()),
+        Action::Back => places::back(core, turn),
+        Action::Go { to } => places::go(core, to, turn),
+        Action::NewJob | Action::OpenJob { .. } | Action::BinJob { .. } => jobs::act(core, action, turn),
+        Action::BarometerRead { pa } => prepare::barometer(core, pa, turn),
+        Action::BarometerMissing => Ok(()),
+        Action::AddPhoto { .. }
+        | Action::PhotoTaken { .. }
+        | Action::PhotoNotTaken
+        | Action::OpenPhoto { .. } => photo::add(core, action, turn),
+        Action::WorkDone { id } => report::work_done(core, id, turn),
+        Action::ShowTest { test } => test::show(core, &test, turn),
+        other => step(core, other, turn),
+    }
+}
+
+/// Sends an action to the step that is shown.
+fn step(core: &mut Companion, action: Action, turn: &mut Turn<'_>) -> Result<(), ActError> {
+    match core.session.at.clone() {
+        At::Jobs | At::Found { .. } => jobs::act(core, action, turn),
+        At::Vehicle(draft) => vehicle::act(core, draft, action, turn),
+        At::Circuit(draft) => circuit::act(core, draft, action, turn),
+        At::Prepare(draft) => prepare::act(core, draft, action, turn),
+        At::Overview => overview::act(core, action, turn),
+        At::Test(at) => test::act(core, at, action, turn),
+        At::Photo(at) => photo::act(core, at, action, turn),
+        At::Finding => finding::act(core, action, turn),
+        At::Repaired(draft) => repair::act(core, draft, action, turn),
+        At::Report => report::act(core, action, turn),
+        At::Log => Ok(()),
+        At::Settings { typed, before } => settings::act(core, typed, before, action, turn),
+    }
+}
+
+/// What is to be seen now.
+pub(crate) fn screen(core: &Companion) -> (Frame, Body) {
+    let (frame, body) = match &core.session.at {
+        At::Jobs => jobs::screen(core, ""),
+        At::Found { search } => jobs::screen(core, search),
+        At::Vehicle(draft) => vehicle::screen(core, draft),
+        At::Circuit(draft) => circuit::screen(core, draft),
+        At::Prepare(draft) => prepare::screen(core, draft),
+        At::Overview => overview::screen(core),
+        At::Test(at) => test::screen(core, at),
+        At::Photo(at) => photo::screen(core, at),
+        At::Finding => finding::screen(core),
+        At::Repaired(draft) => repair::screen(core, draft),
+        At::Report => report::screen(core),
+        At::Log => log::screen(core),
+        At::Settings { typed, .. } => settings::screen(core, typed),
+    };
+    (places::framed(core, frame), body)
+}

@@ -1,0 +1,145 @@
+//! The repair of a part and the same test again.
+//!
+//! | event | leads to |
+//! |---|---|
+//! | `Type` what was put in, a note | kept |
+//! | `RepairDone` | logged; the retest is offered |
+//! | `ShowTest` | the retest: the test that condemned the part, done again |
+//! | `CloseJob` | the finding logged; the report |
+
+use holdfast_diagnose::{ComponentId, TestId, retest_for};
+use holdfast_joblog::{Payload, Repair};
+
+use crate::companion::Companion;
+use crate::compose;
+use crate::error::ActError;
+use crate::flow::finding;
+use crate::flow::parts::{entry, primary, section, text_field, words};
+use crate::job::JobView;
+use crate::protocol::{Action, Body, FieldId, FormItem, Frame, Keys, RepairedScreen, Section};
+use crate::session::{At, RepairDraft};
+use crate::text::Args;
+use crate::turn::Turn;
+
+pub(super) fn act(
+    core: &mut Companion,
+    mut draft: RepairDraft,
+    action: Action,
+    turn: &mut Turn<'_>,
+) -> Result<(), ActError> {
+    match action {
+        Action::Type { field, text } => {
+            draft.typed.put(field, &text);
+            core.session.at = At::Repaired(draft);
+        }
+        Action::RepairDone => {
+            let text = |field| draft.typed.get(&field).unwrap_or("").trim().to_owned();
+            let repair = Repair {
+                component: draft.component.clone(),
+                part: text(FieldId::RepairPart),
+                note: text(FieldId::Note),
+                done: true,
+            };
+            core.append(Payload::Repair(repair), turn);
+        }
+        Action::CloseJob => {
+            finding::close(core, turn);
+            core.session.at = At::Report;
+        }
+        _ => {}
+    }
+    Ok(())
+}
+
+/// The test to do again: the one of this part that failed, else the part's own.
+pub(crate) fn retest(job: &JobView, component: &str) -> TestId {
+    let part = ComponentId::new(component);
+    retest_for(&job.circuit, &job.done, &part)
+}
+
+/// Whether the repair of a component is logged.
+fn is_done(job: &JobView, component: &str) -> bool {
+    job.log
+        .repairs
+        .iter()
+        .any(|repair| repair.value.done && repair.value.component == component)
+}
+
+pub(super) fn screen(core: &Companion, draft: &RepairDraft) -> (Frame, Body) {
+    let part = ComponentId::new(draft.component.clone());
+    let title = core.say_with("repair-title", &Args::new().text("part", core.texts.part(&part)));
+    let Some(job) = &core.job else {
+        return (Frame::titled(title), core.nothing());
+    };
+    let test = retest(job, &draft.component);
+    let after = job.last(&test, true);
+    let mut sections = vec![mind_section(core, &part)];
+    if is_done(job, &draft.component) {
+        sections.push(retest_section(core, job, &test));
+    } else {
+        sections.push(done_section(core, draft));
+    }
+    let chart = match (job.last(&test, false), after) {
+        (Some((first, outcome, _)), Some((again, now, _))) => {
+            compose::before_and_after(&core.texts, job, (first, outcome), (again, now))
+        }
+        _ => None,
+    };
+    let next = match (is_done(job, &draft.component), after.is_some()) {
+        (false, _) => primary(core.say("repair-done"), Action::RepairDone),
+        (true, false) => {
+            let args = Args::new().text("test", core.texts.test_title(&test));
+            primary(
+                core.say_with("repair-retest", &args),
+                Action::ShowTest {
+                    test: test.to_string(),
+                },
+            )
+        }
+        (true, true) => primary(core.say("repair-close"), Action::CloseJob),
+    };
+    let repair = RepairedScreen {
+        sections,
+        chart,
+        next,
+    };
+    (Frame::titled(title), Body::Repaired { repair })
+}
+
+fn mind_section(core: &Companion, part: &ComponentId) -> Section {
+    let items: Vec<FormItem> = core.texts.repair_lines(part).into_iter().map(words).collect();
+    section(core.say("repair-mind"), items)
+}
+
+fn done_section(core: &Companion, draft: &RepairDraft) -> Section {
+    let text = |field: &FieldId| draft.typed.get(field).unwrap_or("").to_owned();
+    let mut part = text_field(
+        FieldId::RepairPart,
+        core.say("repair-part"),
+        text(&FieldId::RepairPart),
+        Keys::Text,
+    );
+    part.hint = core.say("repair-part-hint");
+    let note = text_field(
+        FieldId::Note,
+        core.say("repair-note"),
+        text(&FieldId::Note),
+        Keys::Lines,
+    );
+    section(core.say("repair-what"), vec![entry(part), entry(note)])
+}
+
+fn retest_section(core: &Companion, job: &JobView, test: &TestId) -> Section {
+    let mut items = vec![words(core.say("repair-retest-why"))];
+    for (after, key) in [(false, "repair-before"), (true, "repair-after")] {
+        if let Some((reading, result, _)) = job.last(test, after) {
+            let seen = compose::result(&core.texts, job, reading, result);
+            let text = core.say_with(key, &Args::new().text("result", seen.sentence));
+            items.push(FormItem::State {
+                mark: seen.mark,
+                text,
+            });
+        }
+    }
+    section(core.say("repair-same-test"), items)
+}

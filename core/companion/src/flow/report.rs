@@ -1,0 +1,229 @@
+//! The report as it will print, and work that has ended.
+//!
+//! | event | leads to |
+//! |---|---|
+//! | `Pick` a paper | that paper |
+//! | `MakeReport` | made on another thread from what is known now |
+//! | `StopWork` | stopped |
+//! | `WorkDone` | the file, or why there is none |
+//! | `ShareReport` | the phone hands the file on |
+//! | any new entry | the report is to be made anew |
+
+use std::path::{Path, PathBuf};
+
+use holdfast_joblog::Rendition;
+use holdfast_report::{Paper, Report};
+
+use crate::companion::Companion;
+use crate::compose::{self, PrintPhoto, ReportWishes};
+use crate::drawn::PagesOf;
+use crate::error::ActError;
+use crate::flow::parts::{one_of, option, plain, primary, quiet, section, words};
+use crate::flow::photo;
+use crate::protocol::{Action, Body, Frame, PhonePart, Pick, ReportScreen, ReportState, Request, Section};
+use crate::session::{NoticeAt, ReportMade};
+use crate::turn::Turn;
+use crate::work::{Go, Product, Task};
+
+/// Media type of a report.
+const PDF: &str = "application/pdf";
+
+pub(super) fn act(core: &mut Companion, action: Action, turn: &mut Turn<'_>) -> Result<(), ActError> {
+    match action {
+        Action::Pick {
+            pick: Pick::Paper { id },
+        } => core.session.settings.paper = id,
+        Action::MakeReport => {
+            let Some(report) = input(core) else { return Ok(()) };
+            let paper = paper(core);
+            let path = file(core);
+            let id = core.works.offer(making(report, paper, path));
+            turn.ask(Request::Work { id });
+        }
+        Action::StopWork => core.works.stop(),
+        Action::ShareReport => {
+            if let Some(made) = up_to_date(core) {
+                let path = made.path.clone();
+                turn.ask(Request::Share {
+                    path,
+                    mime: PDF.to_owned(),
+                    title: core.say("report-file-title"),
+                });
+            }
+        }
+        _ => {}
+    }
+    Ok(())
+}
+
+fn paper(core: &Companion) -> Paper {
+    if core.session.settings.paper == "letter" {
+        Paper::Letter
+    } else {
+        Paper::A4
+    }
+}
+
+/// The report's input as things stand.
+pub(crate) fn input(core: &Companion) -> Option<Report> {
+    let job = core.job.as_ref()?;
+    let photos = core.store.photos();
+    let print = |sha256: &str| {
+        let photo = &job
+            .log
+            .photos
+            .iter()
+            .find(|photo| photo.value.photo.sha256 == sha256)?
+            .value
+            .photo;
+        let path = photos.find(photo, Rendition::Print)?;
+        Some(PrintPhoto {
+            path,
+            width: photo.width,
+            height: photo.height,
+        })
+    };
+    let wishes = ReportWishes {
+        business: &core.session.settings.business,
+        photo: &print,
+        version: env!("CARGO_PKG_VERSION"),
+    };
+    Some(compose::report(&core.texts, job, &wishes))
+}
+
+/// Where the report goes.
+fn file(core: &Companion) -> PathBuf {
+    let job = core.session.job.clone().unwrap_or_default();
+    core.data_dir.join("reports").join(format!("{job}.pdf"))
+}
+
+fn making(report: Report, paper: Paper, path: PathBuf) -> Task {
+    Box::new(move |go_on| {
+        if go_on(50) == Go::Stop {
+            return Product::Stopped;
+        }
+        let bytes = match holdfast_report::render_pdf(&report, paper) {
+            Ok(bytes) => bytes,
+            Err(error) => return Product::Failed("problem-report", error.to_string()),
+        };
+        if go_on(900) == Go::Stop {
+            return Product::Stopped;
+        }
+        match write(&path, &bytes) {
+            Ok(()) => Product::Report(path),
+            Err(error) => Product::Failed("problem-report-no-space", error.to_string()),
+        }
+    })
+}
+
+/// Writes a file whole or not at all.
+fn write(path: &Path, bytes: &[u8]) -> std::io::Result<()> {
+    if let Some(folder) = path.parent() {
+        std::fs::create_dir_all(folder)?;
+    }
+    let half = path.with_extension("half");
+    std::fs::write(&half, bytes)?;
+    std::fs::rename(&half, path)
+}
+
+/// Work has ended.
+pub(super) fn work_done(core: &mut Companion, id: u64, turn: &mut Turn<'_>) -> Result<(), ActError> {
+    core.session.notice = None;
+    match core.works.finish(id) {
+        Some(Product::Report(path)) => {
+            let Some(job) = &core.job else { return Ok(()) };
+            core.session.report = Some(ReportMade {
+                job: job.id.to_string(),
+                path: path.to_string_lossy().into_owned(),
+                entries: job.log.record.len(),
+                paper: core.session.settings.paper.clone(),
+            });
+        }
+        Some(Product::Photo(taken)) => photo::imported(core, &taken, turn),
+        Some(Product::Failed(key, _detail)) => {
+            core.session.notice = Some(NoticeAt::Words { key: key.to_owned() });
+        }
+        Some(Product::Stopped) | None => {}
+    }
+    Ok(())
+}
+
+/// The report, if it was made of what is known now.
+fn up_to_date(core: &Companion) -> Option<&ReportMade> {
+    let job = core.job.as_ref()?;
+    core.session.report.as_ref().filter(|made| {
+        made.job == job.id.to_string()
+            && made.entries == job.log.record.len()
+            && made.paper == core.session.settings.paper
+            && Path::new(&made.path).is_file()
+    })
+}
+
+pub(super) fn screen(core: &Companion) -> (Frame, Body) {
+    let frame = Frame::titled(core.say("report-title"));
+    let Some(job) = &core.job else {
+        return (frame, core.nothing());
+    };
+    let settings = &core.session.settings;
+    let of = PagesOf {
+        job: job.id.to_string(),
+        entries: job.log.record.len(),
+        paper: settings.paper.clone(),
+        business: settings.business.clone(),
+        unit: settings.shown_unit.clone(),
+    };
+    let pages = core.drawn.pages(of, || {
+        let pages = input(core).map(|report| holdfast_report::pages(&report, paper(core)));
+        pages
+            .unwrap_or_default()
+            .into_iter()
+            .map(|page| page.scene)
+            .collect()
+    });
+    let state = match up_to_date(core) {
+        _ if core.works.any() => ReportState::Working {
+            text: core.say("report-working"),
+            stop: quiet(core.say("report-stop"), Action::StopWork),
+        },
+        Some(made) => {
+            let cannot = (!core.has(PhonePart::Share)).then(|| core.say("report-no-share"));
+            ReportState::Ready {
+                path: made.path.clone(),
+                share: primary(core.say("report-share"), Action::ShareReport).unless(cannot),
+            }
+        }
+        None => ReportState::ToMake {
+            make: primary(core.say("report-make"), Action::MakeReport),
+        },
+    };
+    let report = ReportScreen {
+        pages,
+        sections: vec![paper_section(core)],
+        state,
+    };
+    (frame, Body::Report { report })
+}
+
+fn paper_section(core: &Companion) -> Section {
+    let options = ["a4", "letter"]
+        .into_iter()
+        .map(|id| {
+            option(
+                core.say(&format!("paper-{id}")),
+                core.session.settings.paper == id,
+                Pick::Paper { id: id.to_owned() },
+            )
+        })
+        .collect();
+    let items = vec![
+        one_of(core.say("report-paper"), options),
+        words(core.say("report-business-hint")),
+        crate::flow::parts::tap(plain(
+            core.say("report-settings"),
+            Action::Go {
+                to: crate::protocol::Place::Settings,
+            },
+        )),
+    ];
+    section(core.say("report-print"), items)
+}

@@ -1,0 +1,351 @@
+//! Settings: units, instruments, limit, certainty, speech and buzz.
+//!
+//! | event | leads to |
+//! |---|---|
+//! | `Type` | the field's text kept; if valid it holds from now on |
+//! | `Pick` | that option holds from now on |
+//! | `Back` | where it was opened from; an open job gets the instruments as they are now |
+
+use holdfast_joblog::{GaugeRecord, Instruments, Limit, MeterRecord, Payload, Profile as ProfileRecord};
+use holdfast_measure::{Bound, PressureUnit};
+
+use crate::companion::Companion;
+use crate::error::ActError;
+use crate::flow::numbers::{self, NumberField};
+use crate::flow::parts::{any_of, entry, one_of, option, section, text_field, words};
+use crate::protocol::{Action, Body, FieldId, FormItem, FormScreen, Frame, Keys, Pick, Section};
+use crate::session::{At, Typed};
+use crate::settings::Settings;
+use crate::turn::Turn;
+
+/// Accuracy grades as dials name them: ASME B40.100.
+const GRADES: [&str; 8] = ["4A", "3A", "2A", "1A", "A", "B", "C", "D"];
+/// The division of a gauge, in its own unit.
+const DIVISION: Bound = Bound {
+    name: "gauge-division",
+    unit: "",
+    min: 0.001,
+    max: 100.0,
+};
+/// Decimals of a meter.
+const DIGITS: Bound = Bound {
+    name: "meter-digits",
+    unit: "",
+    min: 0.0,
+    max: 6.0,
+};
+/// Certainty, percent.
+const CONFIDENCE: Bound = Bound {
+    name: "confidence",
+    unit: "%",
+    min: 55.0,
+    max: 99.0,
+};
+/// Allowed drop, in the gauge's unit.
+const DROP: Bound = Bound {
+    name: "limit-drop",
+    unit: "",
+    min: 0.001,
+    max: 500.0,
+};
+
+/// The number fields, each with where its text is kept.
+fn fields(settings: &mut Settings) -> Vec<(NumberField, &mut String)> {
+    let number = |id, label, bound| NumberField { id, label, bound };
+    vec![
+        (
+            number(FieldId::GaugeSpan, "settings-span", Bound::GAUGE_SPAN),
+            &mut settings.gauge.span,
+        ),
+        (
+            number(FieldId::GaugeDivision, "settings-division", DIVISION),
+            &mut settings.gauge.division,
+        ),
+        (
+            number(FieldId::GaugeReadTo, "settings-read-to", DIVISION),
+            &mut settings.gauge.read_to,
+        ),
+        (
+            number(FieldId::PumpVolume, "settings-pump", Bound::PUMP_VOLUME),
+            &mut settings.pump_cm3,
+        ),
+        (
+            number(FieldId::PumpStroke, "settings-stroke", Bound::STROKE),
+            &mut settings.stroke_cm3,
+        ),
+        (
+            number(FieldId::MeterPercent, "settings-percent", Bound::METER_PERCENT),
+            &mut settings.meter_percent,
+        ),
+        (
+            number(FieldId::MeterCounts, "settings-counts", Bound::METER_COUNTS),
+            &mut settings.meter_counts,
+        ),
+        (
+            number(FieldId::MeterDigits, "settings-digits", DIGITS),
+            &mut settings.meter_digits,
+        ),
+        (
+            number(FieldId::LimitDrop, "settings-drop", DROP),
+            &mut settings.limit_drop,
+        ),
+        (
+            number(FieldId::LimitSeconds, "settings-seconds", Bound::HOLD_TIME),
+            &mut settings.limit_s,
+        ),
+        (
+            number(FieldId::Confidence, "settings-confidence", CONFIDENCE),
+            &mut settings.confidence,
+        ),
+    ]
+}
+
+pub(super) fn act(
+    core: &mut Companion,
+    mut typed: Typed,
+    before: Box<At>,
+    action: Action,
+    _turn: &mut Turn<'_>,
+) -> Result<(), ActError> {
+    match action {
+        Action::Type {
+            field: FieldId::Business,
+            text,
+        } => {
+            core.session.settings.business = text.chars().take(200).collect();
+        }
+        Action::Type { field, text } => {
+            typed.put(field.clone(), &text);
+            for (number, kept) in fields(&mut core.session.settings) {
+                if number.id == field && number.bound.parse(&text).is_ok() {
+                    kept.clone_from(&text);
+                }
+            }
+        }
+        Action::Pick { pick } => picked(core, pick),
+        _ => return Ok(()),
+    }
+    core.session.at = At::Settings { typed, before };
+    Ok(())
+}
+
+fn picked(core: &mut Companion, pick: Pick) {
+    let settings = &mut core.session.settings;
+    match pick {
+        Pick::ShownUnit { symbol } => settings.shown_unit = symbol,
+        Pick::GaugeUnit { symbol } => convert_gauge(settings, symbol),
+        Pick::GaugeGrade { grade } => settings.gauge.grade = grade,
+        Pick::Speech => settings.speech = settings.speech.turned(),
+        Pick::Buzzing => settings.buzz = settings.buzz.turned(),
+        _ => {}
+    }
+    core.texts.show_in(core.session.settings.shown_unit());
+}
+
+/// The gauge's figures in another unit: the usual dial of that unit, the allowed drop converted.
+fn convert_gauge(settings: &mut Settings, symbol: String) {
+    let (Some(old), Some(new)) = (
+        PressureUnit::from_symbol(&settings.gauge.unit),
+        PressureUnit::from_symbol(&symbol),
+    ) else {
+        return;
+    };
+    let convert = |text: &mut String| {
+        if let Some(figure) = numbers::figure(text) {
+            let figure = new.from_pressure(old.to_pressure(figure));
+            let digits = 10f64.powf(2.0 - figure.abs().max(1e-9).log10().floor());
+            *text = ((figure * digits).round() / digits).to_string();
+        }
+    };
+    convert(&mut settings.gauge.span);
+    convert(&mut settings.gauge.division);
+    convert(&mut settings.gauge.read_to);
+    convert(&mut settings.limit_drop);
+    settings.gauge.unit = symbol;
+}
+
+/// An open job gets the instruments as they are now.
+pub(super) fn settle(core: &mut Companion, turn: &mut Turn<'_>) -> Result<(), ActError> {
+    core.texts.show_in(core.session.settings.shown_unit());
+    if core.job.is_some() {
+        core.state_settings(turn);
+    }
+    Ok(())
+}
+
+/// The settings as the log states them for a job.
+pub(crate) fn payloads(settings: &Settings) -> Vec<Payload> {
+    let figure = |text: &str| numbers::figure(text);
+    let gauge = GaugeRecord {
+        unit: settings.gauge.unit.clone(),
+        span: figure(&settings.gauge.span).unwrap_or(30.0),
+        division: figure(&settings.gauge.division).unwrap_or(1.0),
+        grade: settings.gauge.grade.clone(),
+        read_to: figure(&settings.gauge.read_to).unwrap_or(0.5),
+    };
+    #[expect(
+        clippy::cast_possible_truncation,
+        clippy::cast_sign_loss,
+        reason = "0 to 6 by its bound"
+    )]
+    let digits = figure(&settings.meter_digits).unwrap_or(2.0).clamp(0.0, 6.0) as u8;
+    let meter = MeterRecord {
+        percent: figure(&settings.meter_percent).unwrap_or(0.5),
+        counts: figure(&settings.meter_counts).unwrap_or(2.0),
+        digits,
+    };
+    vec![
+        Payload::Profile(ProfileRecord {
+            id: settings.profile.id().to_owned(),
+        }),
+        Payload::Instruments(Instruments {
+            gauge: Some(gauge),
+            pump_cm3: figure(&settings.pump_cm3),
+            stroke_cm3: figure(&settings.stroke_cm3),
+            meter: Some(meter),
+        }),
+        Payload::Limit(Limit {
+            drop: figure(&settings.limit_drop),
+            unit: Some(settings.gauge.unit.clone()),
+            seconds: figure(&settings.limit_s),
+            confidence: figure(&settings.confidence).map(|percent| percent / 100.0),
+        }),
+    ]
+}
+
+pub(super) fn screen(core: &Companion, typed: &Typed) -> (Frame, Body) {
+    let sections = vec![
+        shown_section(core),
+        gauge_section(core, typed),
+        numbers_section(
+            core,
+            typed,
+            "settings-meter",
+            &[FieldId::MeterPercent, FieldId::MeterCounts, FieldId::MeterDigits],
+        ),
+        numbers_section(
+            core,
+            typed,
+            "settings-limit",
+            &[FieldId::LimitDrop, FieldId::LimitSeconds, FieldId::Confidence],
+        ),
+        person_section(core),
+    ];
+    let form = FormScreen { sections, next: None };
+    (Frame::titled(core.say("settings-title")), Body::Settings { form })
+}
+
+fn shown_section(core: &Companion) -> Section {
+    let units = PressureUnit::ALL
+        .iter()
+        .map(|unit| {
+            let symbol = unit.symbol();
+            let there = core.session.settings.shown_unit == symbol;
+            option(
+                symbol.to_owned(),
+                there,
+                Pick::ShownUnit {
+                    symbol: symbol.to_owned(),
+                },
+            )
+        })
+        .collect();
+    let cues = vec![
+        option(
+            core.say("settings-speech"),
+            core.session.settings.speech.is_on(),
+            Pick::Speech,
+        ),
+        option(
+            core.say("settings-buzz"),
+            core.session.settings.buzz.is_on(),
+            Pick::Buzzing,
+        ),
+    ];
+    section(
+        core.say("settings-shown"),
+        vec![
+            one_of(core.say("settings-shown-unit"), units),
+            any_of(core.say("settings-cues"), cues),
+        ],
+    )
+}
+
+fn gauge_section(core: &Companion, typed: &Typed) -> Section {
+    let settings = &core.session.settings;
+    let units = PressureUnit::ALL
+        .iter()
+        .map(|unit| {
+            let symbol = unit.symbol();
+            option(
+                symbol.to_owned(),
+                settings.gauge.unit == symbol,
+                Pick::GaugeUnit {
+                    symbol: symbol.to_owned(),
+                },
+            )
+        })
+        .collect();
+    let grades = GRADES
+        .iter()
+        .map(|letter| {
+            let grade = (*letter).to_owned();
+            option(
+                grade.clone(),
+                settings.gauge.grade == grade,
+                Pick::GaugeGrade { grade },
+            )
+        })
+        .collect();
+    let mut items = vec![
+        words(core.say("settings-gauge-hint")),
+        one_of(core.say("settings-gauge-unit"), units),
+        one_of(core.say("settings-gauge-grade"), grades),
+    ];
+    let ids = [
+        FieldId::GaugeSpan,
+        FieldId::GaugeDivision,
+        FieldId::GaugeReadTo,
+        FieldId::PumpVolume,
+        FieldId::PumpStroke,
+    ];
+    items.extend(number_items(core, typed, &ids));
+    section(core.say("settings-gauge"), items)
+}
+
+fn numbers_section(core: &Companion, typed: &Typed, heading: &str, ids: &[FieldId]) -> Section {
+    section(core.say(heading), number_items(core, typed, ids))
+}
+
+fn number_items(core: &Companion, typed: &Typed, ids: &[FieldId]) -> Vec<FormItem> {
+    let mut settings = core.session.settings.clone();
+    let gauge_unit = settings.gauge.unit.clone();
+    fields(&mut settings)
+        .into_iter()
+        .filter(|(number, _)| ids.contains(&number.id))
+        .map(|(number, kept)| {
+            let mut field = number.field(core, typed, numbers::figure(kept));
+            let in_gauge_unit = [
+                FieldId::GaugeSpan,
+                FieldId::GaugeDivision,
+                FieldId::GaugeReadTo,
+                FieldId::LimitDrop,
+            ];
+            if in_gauge_unit.contains(&number.id) {
+                field.unit.clone_from(&gauge_unit);
+            }
+            entry(field)
+        })
+        .collect()
+}
+
+fn person_section(core: &Companion) -> Section {
+    let mut business = text_field(
+        FieldId::Business,
+        core.say("settings-business"),
+        core.session.settings.business.clone(),
+        Keys::Text,
+    );
+    business.hint = core.say("settings-business-hint");
+    section(core.say("settings-report"), vec![entry(business)])
+}

@@ -1,0 +1,343 @@
+//! Where the person stands: the screen with its drafts and a running hold. One row beside the log, overwritten by
+//! each action that changes it, so that a killed process reopens where it was.
+
+use serde::{Deserialize, Serialize};
+
+use crate::flow::hold::HoldAt;
+use crate::protocol::{Clock, FieldId, PhotoSubject};
+use crate::settings::Settings;
+
+/// Everything a reopened process needs beside the log.
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+#[serde(default)]
+pub(crate) struct Session {
+    /// What was set once.
+    pub settings: Settings,
+    /// The job that is open.
+    pub job: Option<String>,
+    /// The screen.
+    pub at: At,
+    /// Tests left in the middle, to be taken up again.
+    pub parked: Vec<TestAt>,
+    /// Something to know now.
+    pub notice: Option<NoticeAt>,
+    /// What the photo shows that is awaited from the phone.
+    pub photo_for: Option<PhotoSubject>,
+    /// The report made last, by its path, and of how many entries.
+    pub report: Option<ReportMade>,
+}
+
+impl Session {
+    /// The session of its JSON; one that does not read (from a newer version) starts anew.
+    pub(crate) fn read(json: &str) -> Self {
+        serde_json::from_str(json).unwrap_or_default()
+    }
+
+    /// As it stands after the process was ended and opened again: a running hold is marked interrupted.
+    pub(crate) fn reopened(mut self, clock: &Clock) -> Self {
+        let unit = self.settings.gauge.unit.clone();
+        self.at = match self.at {
+            At::Test(at) => At::Test(at.reopened(clock, &unit)),
+            other => other,
+        };
+        self.parked = self
+            .parked
+            .into_iter()
+            .map(|at| at.reopened(clock, &unit))
+            .collect();
+        self
+    }
+}
+
+/// The screens and what each has in hand.
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+pub(crate) enum At {
+    /// The list of jobs.
+    #[default]
+    Jobs,
+    /// The list of jobs, searched.
+    Found {
+        /// What was typed.
+        search: String,
+    },
+    /// Vehicle and complaint.
+    Vehicle(VehicleDraft),
+    /// The circuit, to be edited.
+    Circuit(CircuitDraft),
+    /// Before you start.
+    Prepare(PrepareDraft),
+    /// Where we stand.
+    Overview,
+    /// A test.
+    Test(TestAt),
+    /// A photo.
+    Photo(PhotoAt),
+    /// The finding.
+    Finding,
+    /// The repair.
+    Repaired(RepairDraft),
+    /// The report.
+    Report,
+    /// The log.
+    Log,
+    /// Settings; where the way back leads.
+    Settings {
+        /// What is typed and not yet valid.
+        typed: Typed,
+        /// The screen before.
+        before: Box<At>,
+    },
+}
+
+/// A notice by key, with what it names.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub(crate) enum NoticeAt {
+    /// A job went into the bin and can be taken out again.
+    Binned {
+        /// Which.
+        job: String,
+    },
+    /// A test was left running or half done.
+    Parked {
+        /// Which.
+        test: String,
+    },
+    /// Only words, by text key.
+    Words {
+        /// The key.
+        key: String,
+    },
+}
+
+/// A report that was made.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub(crate) struct ReportMade {
+    /// Of which job.
+    pub job: String,
+    /// Path of the file.
+    pub path: String,
+    /// Entries of the job when it was made; more now means it is out of date.
+    pub entries: usize,
+    /// Its paper.
+    pub paper: String,
+}
+
+/// Texts of fields as typed, newest last; what stands in the log is shown until something is typed over it.
+#[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize)]
+pub(crate) struct Typed(Vec<(FieldId, String)>);
+
+impl Typed {
+    /// What was typed into a field.
+    pub(crate) fn get(&self, field: &FieldId) -> Option<&str> {
+        self.0
+            .iter()
+            .find(|(id, _)| id == field)
+            .map(|(_, text)| text.as_str())
+    }
+
+    /// Keeps what was typed, cut at a length no honest entry has.
+    pub(crate) fn put(&mut self, field: FieldId, text: &str) {
+        let text: String = text
+            .chars()
+            .filter(|c| !is_control(*c))
+            .take(MOST_CHARACTERS)
+            .collect();
+        match self.0.iter_mut().find(|(id, _)| *id == field) {
+            Some((_, there)) => *there = text,
+            None => self.0.push((field, text)),
+        }
+    }
+
+    /// Whether nothing was typed.
+    pub(crate) fn is_empty(&self) -> bool {
+        self.0.is_empty()
+    }
+}
+
+/// Longest text a field keeps; longer ones are cut.
+const MOST_CHARACTERS: usize = 2_000;
+
+/// Characters that draw nothing and can upset a page; a line break is kept.
+fn is_control(c: char) -> bool {
+    c.is_control() && c != '\n'
+}
+
+/// Vehicle and complaint in hand.
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+pub(crate) struct VehicleDraft {
+    /// Fields.
+    pub typed: Typed,
+    /// Complaints tapped, by id; none: as logged.
+    pub complaint: Option<Vec<String>>,
+}
+
+/// The circuit in hand.
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+pub(crate) struct CircuitDraft {
+    /// Fields.
+    pub typed: Typed,
+}
+
+/// Before you start, in hand.
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+pub(crate) struct PrepareDraft {
+    /// Fields.
+    pub typed: Typed,
+    /// Cautions ticked.
+    pub acknowledged: Vec<String>,
+    /// Tools tapped, by id; none: as logged.
+    pub tools: Option<Vec<String>>,
+    /// Whether the engine can run; none: as logged.
+    pub engine_runs: Option<bool>,
+    /// Whether a second person is there; none: as logged.
+    pub second_person: Option<bool>,
+    /// Absolute pressure from the phone's barometer, kPa.
+    pub barometer_kpa: Option<f64>,
+}
+
+/// A test in hand.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub(crate) struct TestAt {
+    /// Which, such as `hold:branch`.
+    pub test: String,
+    /// What it is done for.
+    pub purpose: Purpose,
+    /// Whether a reading of it was questioned: that is done once.
+    #[serde(default)]
+    pub questioned: Questioned,
+    /// How far it is.
+    pub stage: Stage,
+}
+
+impl TestAt {
+    /// A test at a stage.
+    pub(crate) fn at(test: String, purpose: Purpose, stage: Stage) -> Self {
+        Self {
+            test,
+            purpose,
+            questioned: Questioned::No,
+            stage,
+        }
+    }
+
+    fn reopened(self, clock: &Clock, unit: &str) -> Self {
+        match self.stage {
+            Stage::Hold(hold) => Self {
+                stage: Stage::Hold(hold.reopened(clock, unit)),
+                ..self
+            },
+            _ => self,
+        }
+    }
+}
+
+/// Whether a reading was questioned.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+pub(crate) enum Questioned {
+    /// Not yet.
+    #[default]
+    No,
+    /// Once.
+    Yes,
+}
+
+/// What a test is done for.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub(crate) enum Purpose {
+    /// To find out.
+    Find,
+    /// To put an entered reading right.
+    Correct {
+        /// The entry to put right.
+        entry: String,
+    },
+    /// To see whether a repair helped.
+    Retest,
+}
+
+/// How far a test is.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub(crate) enum Stage {
+    /// The briefing.
+    Brief {
+        /// Cautions ticked.
+        acknowledged: Vec<String>,
+    },
+    /// A vacuum hold test.
+    Hold(HoldAt),
+    /// Values of a meter, gauge, scale or in words.
+    Values(ValuesAt),
+    /// Questions with two answers, one after the other.
+    Ask {
+        /// What was said so far, by key.
+        said: Vec<(String, String)>,
+    },
+    /// The circuit part by part.
+    Look {
+        /// What was seen, by component.
+        seen: Vec<(String, String)>,
+    },
+    /// A reading that can hardly be right is asked about.
+    Question {
+        /// The stage to go back to.
+        back: Box<Stage>,
+        /// The reading as it would be logged.
+        reading: serde_json::Value,
+        /// The hold it comes from.
+        going: Option<crate::flow::hold::Running>,
+    },
+    /// The result.
+    Result {
+        /// A hold that can still be gone on with.
+        going: Option<crate::flow::hold::Running>,
+    },
+}
+
+/// Values in hand.
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+pub(crate) struct ValuesAt {
+    /// Fields.
+    pub typed: Typed,
+    /// Options tapped, by key.
+    pub picked: Vec<(String, String)>,
+    /// The state of the car, where it differs from what the test asks.
+    pub state: Vec<(String, String)>,
+    /// The unit of the gauge, where it differs from the settings.
+    pub unit: Option<String>,
+    /// Whether going on was tried: then what is missing is said.
+    pub tried: Tried,
+}
+
+/// Whether the person has tried to go on.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+pub(crate) enum Tried {
+    /// Not yet: an empty field is no mistake.
+    #[default]
+    No,
+    /// Yes.
+    Yes,
+}
+
+/// A photo in hand.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub(crate) struct PhotoAt {
+    /// Its entry.
+    pub photo: String,
+    /// The mark that a touch sets.
+    pub tool: String,
+    /// The caption as typed.
+    pub typed: Typed,
+    /// The first touch of a mark that needs two.
+    pub from: Option<[f64; 2]>,
+    /// The screen before.
+    pub before: Box<At>,
+}
+
+/// A repair in hand.
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+pub(crate) struct RepairDraft {
+    /// The component.
+    pub component: String,
+    /// Fields.
+    pub typed: Typed,
+}

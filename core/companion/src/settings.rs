@@ -1,0 +1,145 @@
+//! What a person set once: units, instruments, limit, certainty, speech and buzz. Part of the session row.
+
+use serde::{Deserialize, Serialize};
+
+/// Settings that outlive a job. Figures are kept as typed, so that a number is shown the way it was entered.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub(crate) struct Settings {
+    /// Symbol of the unit vacuum is shown in.
+    pub shown_unit: String,
+    /// Who uses the app.
+    pub profile: Profile,
+    /// The vacuum gauge.
+    pub gauge: GaugeTyped,
+    /// Hand pump, gauge and adapter together, cm³.
+    pub pump_cm3: String,
+    /// One stroke, cm³.
+    pub stroke_cm3: String,
+    /// The meter's percent of reading.
+    pub meter_percent: String,
+    /// The meter's counts.
+    pub meter_counts: String,
+    /// The meter's decimals.
+    pub meter_digits: String,
+    /// Drop that is allowed, in the gauge's unit.
+    pub limit_drop: String,
+    /// Time over which it is allowed, s.
+    pub limit_s: String,
+    /// Certainty at which a finding counts, percent.
+    pub confidence: String,
+    /// Whether the phone speaks during a hold.
+    pub speech: Switch,
+    /// Whether the phone buzzes during a hold.
+    pub buzz: Switch,
+    /// Tools at hand, by id; offered again for the next job.
+    pub tools: Vec<String>,
+    /// The technician or workshop, for the report.
+    pub business: String,
+    /// The report's paper.
+    pub paper: String,
+}
+
+impl Default for Settings {
+    fn default() -> Self {
+        Self {
+            shown_unit: "inHg".into(),
+            profile: Profile::Owner,
+            gauge: GaugeTyped::default(),
+            pump_cm3: "30".into(),
+            stroke_cm3: "15".into(),
+            meter_percent: "0.5".into(),
+            meter_counts: "2".into(),
+            meter_digits: "2".into(),
+            limit_drop: "0.5".into(),
+            limit_s: "20".into(),
+            confidence: "95".into(),
+            speech: Switch::On,
+            buzz: Switch::On,
+            tools: Vec::new(),
+            business: String::new(),
+            paper: "a4".into(),
+        }
+    }
+}
+
+/// The gauge as typed, in its own unit.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub(crate) struct GaugeTyped {
+    /// Symbol of its unit.
+    pub unit: String,
+    /// End of scale.
+    pub span: String,
+    /// Division.
+    pub division: String,
+    /// Accuracy grade.
+    pub grade: String,
+    /// How finely it is read.
+    pub read_to: String,
+}
+
+impl Default for GaugeTyped {
+    fn default() -> Self {
+        Self {
+            unit: "inHg".into(),
+            span: "30".into(),
+            division: "1".into(),
+            grade: "B".into(),
+            read_to: "0.5".into(),
+        }
+    }
+}
+
+/// Who uses the app: decides how much is explained and which tests are offered, never what is computed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub(crate) enum Profile {
+    /// An owner: everything explained, nothing in gear.
+    Owner,
+    /// A mechanic: short, everything offered.
+    Mechanic,
+}
+
+impl Profile {
+    /// Its id in the scenario contract.
+    pub(crate) fn id(self) -> &'static str {
+        match self {
+            Self::Owner => "owner",
+            Self::Mechanic => "mechanic",
+        }
+    }
+
+    /// The profile of an id.
+    pub(crate) fn from_id(id: &str) -> Option<Self> {
+        match id {
+            "owner" => Some(Self::Owner),
+            "mechanic" => Some(Self::Mechanic),
+            _ => None,
+        }
+    }
+}
+
+/// On or off.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub(crate) enum Switch {
+    /// On.
+    On,
+    /// Off.
+    Off,
+}
+
+impl Switch {
+    /// The other one.
+    pub(crate) fn turned(self) -> Self {
+        match self {
+            Self::On => Self::Off,
+            Self::Off => Self::On,
+        }
+    }
+
+    /// Whether it is on.
+    pub(crate) fn is_on(self) -> bool {
+        self == Self::On
+    }
+}

@@ -1,0 +1,208 @@
+//! Quantities as a person reads them: number, no-break space, unit, with no more decimals than mean something.
+
+use holdfast_measure::{Pressure, PressureUnit};
+
+use super::{Args, Texts};
+
+impl Texts {
+    /// A vacuum or a drop in the shown unit: "20 inHg", "6.5 inHg".
+    #[must_use]
+    pub fn vacuum(&self, vacuum: Pressure) -> String {
+        self.vacuum_in(vacuum, self.unit())
+    }
+
+    /// A vacuum in a unit of its own, such as the unit it was typed in.
+    #[must_use]
+    pub fn vacuum_in(&self, vacuum: Pressure, unit: PressureUnit) -> String {
+        let number = self.number(unit.from_pressure(vacuum), unit.decimals());
+        self.with_unit(&number, &unit.symbol().replace("cm2", "cm²"))
+    }
+
+    /// A pressure counted from nothing, in kPa: "101.3 kPa".
+    #[must_use]
+    pub fn absolute_kpa(&self, kpa: f64) -> String {
+        self.with_unit(&self.number(kpa, 1), "kPa")
+    }
+
+    /// Volts: two decimals below 1 V, else one.
+    #[must_use]
+    pub fn volts(&self, volts: f64) -> String {
+        let decimals = if volts.abs() < 0.995 { 2 } else { 1 };
+        self.with_unit(&self.number(volts, decimals), "V")
+    }
+
+    /// Ohms, in Ω, kΩ or MΩ, to about three figures.
+    #[must_use]
+    pub fn ohms(&self, ohms: f64) -> String {
+        let (value, unit) = match ohms.abs() {
+            below if below < 1e3 => (ohms, "Ω"),
+            below if below < 1e6 => (ohms / 1e3, "kΩ"),
+            _ => (ohms / 1e6, "MΩ"),
+        };
+        let decimals = usize::from(value.abs() < 99.95);
+        self.with_unit(&self.number(value, decimals), unit)
+    }
+
+    /// Amperes, to two decimals below 1 A, else one; whole ones without.
+    #[must_use]
+    pub fn amperes(&self, amperes: f64) -> String {
+        let decimals = if amperes.fract().abs() < 1e-9 {
+            0
+        } else if amperes.abs() < 0.995 {
+            2
+        } else {
+            1
+        };
+        self.with_unit(&self.number(amperes, decimals), "A")
+    }
+
+    /// Seconds, as minutes and seconds from two minutes on: "20 s", "1.5 s", "2 min 30 s".
+    #[must_use]
+    pub fn seconds(&self, seconds: f64) -> String {
+        let whole = seconds.round();
+        if whole >= 120.0 {
+            let minutes = (whole / 60.0).floor();
+            let rest = whole - minutes * 60.0;
+            let minutes = self.with_unit(&self.number(minutes, 0), "min");
+            if rest < 0.5 {
+                return minutes;
+            }
+            return format!("{minutes} {}", self.with_unit(&self.number(rest, 0), "s"));
+        }
+        let decimals = usize::from(seconds < 9.95 && (seconds - whole).abs() > 0.049);
+        self.with_unit(&self.number(seconds, decimals), "s")
+    }
+
+    /// Minutes to plan with: whole ones, hours from 60 on, "under 1 min" for less.
+    #[must_use]
+    pub fn minutes(&self, minutes: f64) -> String {
+        let whole = minutes.round();
+        if whole < 1.0 {
+            return self.say("quantity-under-a-minute");
+        }
+        if whole < 60.0 {
+            return self.with_unit(&self.number(whole, 0), "min");
+        }
+        let hours = (whole / 60.0).floor();
+        let rest = whole - hours * 60.0;
+        let hours = self.with_unit(&self.number(hours, 0), "h");
+        if rest < 0.5 {
+            return hours;
+        }
+        format!("{hours} {}", self.with_unit(&self.number(rest, 0), "min"))
+    }
+
+    /// A share between 0 and 1 in percent, never rounded to certainty: "97 %", "over 99 %", "under 1 %".
+    #[must_use]
+    pub fn percent(&self, share: f64) -> String {
+        let percent = share * 100.0;
+        if percent > 99.0 && percent < 100.0 {
+            return self.say("quantity-over-99-percent");
+        }
+        if percent > 0.0 && percent < 1.0 {
+            return self.say("quantity-under-1-percent");
+        }
+        self.with_unit(&self.number(percent, 0), "%")
+    }
+
+    /// A leak in standard cm³/min, to two figures.
+    #[must_use]
+    pub fn leak(&self, std_cm3_min: f64) -> String {
+        self.with_unit(&self.two_figures(std_cm3_min), "std cm³/min")
+    }
+
+    /// A leak's figure alone, to two figures, beside another one that bears the unit.
+    #[must_use]
+    pub fn leak_number(&self, std_cm3_min: f64) -> String {
+        self.two_figures(std_cm3_min)
+    }
+
+    /// A hole's width in mm, to two figures.
+    #[must_use]
+    pub fn millimetres(&self, mm: f64) -> String {
+        self.with_unit(&self.two_figures(mm), "mm")
+    }
+
+    /// A volume in cm³, whole.
+    #[must_use]
+    pub fn volume(&self, cm3: f64) -> String {
+        self.with_unit(&self.number(cm3, 0), "cm³")
+    }
+
+    /// A temperature in °C, whole.
+    #[must_use]
+    pub fn celsius(&self, celsius: f64) -> String {
+        self.with_unit(&self.number(celsius, 0), "°C")
+    }
+
+    /// A length in metres: whole from 10 m on, else one decimal.
+    #[must_use]
+    pub fn metres(&self, metres: f64) -> String {
+        let decimals = usize::from(metres.abs() < 9.95);
+        self.with_unit(&self.number(metres, decimals), "m")
+    }
+
+    /// Revolutions a minute, to the nearest ten.
+    #[must_use]
+    pub fn rpm(&self, rpm: f64) -> String {
+        self.with_unit(&self.number((rpm / 10.0).round() * 10.0, 0), "rpm")
+    }
+
+    /// How many times as much: "2.4 times", whole from ten on, two figures from a hundred on, never over a thousand.
+    #[must_use]
+    pub fn times(&self, times: f64) -> String {
+        if times > 1_000.0 {
+            return self.say("quantity-over-1000-times");
+        }
+        if times >= 99.5 {
+            return self.with_unit(&self.two_figures(times), &self.say("quantity-times"));
+        }
+        let decimals = usize::from(times.abs() < 9.95 && (times - times.round()).abs() > 0.049);
+        self.with_unit(&self.number(times, decimals), &self.say("quantity-times"))
+    }
+
+    /// A number with its unit behind a no-break space.
+    #[must_use]
+    pub fn with_unit(&self, number: &str, unit: &str) -> String {
+        self.say_with("quantity", &Args::new().text("number", number).text("unit", unit))
+    }
+
+    /// A number with a fixed count of decimals, the language's decimal mark and a true minus.
+    #[must_use]
+    pub fn number(&self, value: f64, decimals: usize) -> String {
+        if !value.is_finite() {
+            return self.say("quantity-no-number");
+        }
+        let plain = format!("{value:.decimals$}");
+        let zero = plain.chars().all(|c| matches!(c, '-' | '0' | '.'));
+        let unsigned = plain.trim_start_matches('-');
+        let marked = unsigned.replace('.', &self.say("quantity-decimal-mark"));
+        if plain.starts_with('-') && !zero {
+            format!("\u{2212}{marked}")
+        } else {
+            marked
+        }
+    }
+
+    /// The language's decimal mark.
+    #[must_use]
+    pub fn decimal_mark(&self) -> char {
+        self.say("quantity-decimal-mark").chars().next().unwrap_or('.')
+    }
+
+    /// A number to two figures: "0.22", "4.1", "41", "410".
+    fn two_figures(&self, value: f64) -> String {
+        if value == 0.0 || !value.is_finite() {
+            return self.number(value, 0);
+        }
+        let exponent = value.abs().log10().floor();
+        let step = 10f64.powf(exponent - 1.0);
+        let rounded = (value / step).round() * step;
+        let decimals = if exponent < 1.0 {
+            (1.0 - exponent).clamp(0.0, 4.0) as usize
+        } else {
+            0
+        };
+        self.number(rounded, decimals)
+    }
+}

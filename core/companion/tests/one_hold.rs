@@ -1,0 +1,130 @@
+//! One vacuum hold test from the first tap to the PDF, through every crate.
+
+mod phone;
+
+use holdfast_companion::{Action, Body, Buzz, HoldPhase, MarkShape, Place, ReportState, Request, TestStage};
+use holdfast_diagnose::Outcome;
+use phone::{Phone, button};
+
+#[test]
+fn a_leaking_branch_is_found_and_printed() {
+    let mut phone = Phone::new();
+    phone.begin_job();
+    phone.hold("hold:branch", 19, "20", "13,5");
+    let TestStage::Result {
+        mark,
+        sentence,
+        chart,
+        ..
+    } = phone.stage()
+    else {
+        panic!("{:?}", phone.stage());
+    };
+    assert_eq!(mark.shape, MarkShape::Wedge, "{sentence}");
+    assert!(chart.is_some());
+    let done = phone.core.results();
+    assert_eq!(done.len(), 1);
+    assert_eq!(done[0].result.outcome, Outcome::Leaks);
+    let hold = done[0].result.hold.as_ref().expect("a hold's numbers");
+    assert!((hold.seconds - 20.0).abs() < 0.5, "{}", hold.seconds);
+
+    phone.send(Action::Go { to: Place::Report });
+    phone.asked.clear();
+    phone.send(Action::MakeReport);
+    phone.work();
+    let Body::Report { report } = phone.screen().body else {
+        panic!("no report")
+    };
+    let ReportState::Ready { path, .. } = report.state else {
+        panic!("{:?}", report.state)
+    };
+    let bytes = std::fs::read(path).expect("the file");
+    assert!(bytes.starts_with(b"%PDF-"));
+    let shared = phone.send(Action::ShareReport);
+    assert!(matches!(shared.requests.as_slice(), [Request::Share { mime, .. }] if mime == "application/pdf"));
+}
+
+#[test]
+fn the_phone_ticks_each_five_seconds_and_says_when_to_read() {
+    let mut phone = Phone::new();
+    phone.begin_job();
+    phone.begin_test("hold:branch");
+    phone.asked.clear();
+    phone.send(Action::LetGo);
+    assert!(phone.asked.contains(&Request::KeepScreenOn));
+    assert!(phone.asked.contains(&Request::StartTicks { every_ms: 100 }));
+    phone.type_in(holdfast_companion::FieldId::GaugeReading, "20");
+    phone.send(Action::Confirm);
+    phone.asked.clear();
+    phone.wait(25.0);
+    let ticks = phone
+        .asked
+        .iter()
+        .filter(|r| **r == Request::Buzz { pattern: Buzz::Tick })
+        .count();
+    assert_eq!(ticks, 3, "at 5, 10 and 15 s");
+    assert!(phone.asked.contains(&Request::Buzz {
+        pattern: Buzz::ReadNow
+    }));
+    assert!(
+        phone
+            .asked
+            .iter()
+            .any(|r| matches!(r, Request::Speak { text, .. } if text == "Read it now."))
+    );
+    assert!(phone.asked.contains(&Request::StopTicks));
+    assert!(phone.asked.contains(&Request::LetScreenSleep));
+}
+
+#[test]
+fn a_tick_changes_only_the_moving_part_and_writes_nothing() {
+    let mut phone = Phone::new();
+    phone.begin_job();
+    phone.pump_and_let_go("hold:branch", 19, "20");
+    let rev = phone.screen().rev;
+    let before = phone.core.entries();
+    phone.clock.mono_ms += 2_000;
+    let update = phone.send(Action::Tick);
+    assert!(update.screen.is_none());
+    let live = update.live.expect("the moving part");
+    let size = live.seconds.len() + live.reading.len() + live.cue.len() + 4;
+    assert!(size < 256, "{size} bytes");
+    assert_eq!(live.seconds, "2");
+    assert_eq!(phone.screen().rev, rev);
+    assert_eq!(phone.core.entries(), before);
+}
+
+#[test]
+fn an_undecided_hold_goes_on_from_where_it_is() {
+    let mut phone = Phone::new();
+    phone.begin_job();
+    // A fall at the limit itself, read to half an inHg, can't be called after 20 s.
+    phone.hold("hold:branch", 19, "20", "19.5");
+    let TestStage::Result { buttons, .. } = phone.stage() else {
+        panic!("{:?}", phone.stage())
+    };
+    assert_eq!(phone.core.results()[0].result.outcome, Outcome::Undecided);
+    assert!(button(&buttons, &Action::GoOn).is_some(), "{buttons:?}");
+    phone.send(Action::GoOn);
+    assert!(matches!(phone.phase(), HoldPhase::Watch { .. }));
+    let more = phone.core.results()[0]
+        .result
+        .hold
+        .as_ref()
+        .and_then(|h| h.more_seconds)
+        .expect("seconds");
+    phone.wait(more + 1.0);
+    assert!(matches!(phone.phase(), HoldPhase::Read { .. }));
+    phone.type_in(holdfast_companion::FieldId::GaugeReading, "10");
+    phone.send(Action::Confirm);
+    let done = phone.core.results();
+    assert_eq!(done.len(), 1, "the longer reading takes the place of the first");
+    assert_eq!(done[0].result.outcome, Outcome::Leaks);
+    assert!(
+        done[0]
+            .result
+            .hold
+            .as_ref()
+            .is_some_and(|h| h.seconds > 20.0 + more - 1.0)
+    );
+}

@@ -1,0 +1,349 @@
+//! A whole job by actions: complaint to closing, through every kind of test.
+
+mod phone;
+
+use holdfast_companion::{
+    Action, Body, CannotReason, FieldId, FormItem, HoldPhase, MarkShape, Pick, Place, Said, TestStage,
+};
+use holdfast_diagnose::Outcome;
+use phone::{Phone, button};
+
+fn answer(key: &str) -> FieldId {
+    FieldId::Answer { key: key.into() }
+}
+
+#[test]
+fn from_complaint_to_retest() {
+    let mut phone = Phone::new();
+    phone.begin_job();
+
+    phone.begin_test("complaint");
+    phone.send(Action::Say { said: Said::Yes });
+    assert!(
+        matches!(phone.stage(), TestStage::Result { .. }),
+        "{:?}",
+        phone.screen().body
+    );
+
+    phone.begin_test("look");
+    phone.send(Action::Look {
+        component: "front_hose".into(),
+        state: "cracked".into(),
+    });
+    phone.send(Action::Confirm);
+    assert_eq!(
+        phone.core.results().last().map(|d| d.result.outcome),
+        Some(Outcome::NotAsExpected)
+    );
+
+    phone.hold("hand-pump", 3, "20", "20");
+    phone.hold("hold:branch", 19, "20", "8");
+    phone.hold("hold:front_mount", 9, "20", "20");
+    phone.send(Action::ShowTest {
+        test: "hold:rear_mount".into(),
+    });
+    phone.send(Action::CannotDo {
+        reason: CannotReason::NoAccess,
+    });
+    phone.hold("hold:front_hose", 4, "20", "2");
+
+    phone.begin_test("source");
+    phone.type_in(answer("gauge"), "19");
+    phone.send(Action::Confirm);
+
+    phone.begin_test("supply-volts");
+    phone.type_in(answer("pin1"), "12.4");
+    phone.type_in(answer("pin2"), "0,02");
+    phone.type_in(answer("battery"), "12.5");
+    phone.send(Action::Confirm);
+    assert!(
+        matches!(phone.stage(), TestStage::Result { .. }),
+        "{:?}",
+        phone.screen().body
+    );
+
+    let finding = phone.core.finding().expect("a finding").clone();
+    assert_eq!(
+        finding.causes[0].faults[0].to_string(),
+        "front_hose/leaks",
+        "{:?}",
+        finding.causes.first()
+    );
+    let total: f64 = finding.causes.iter().map(|c| c.p).sum();
+    assert!((total - 1.0).abs() < 1e-6, "{total}");
+
+    phone.send(Action::Go { to: Place::Finding });
+    let Body::Finding { finding } = phone.screen().body else {
+        panic!("no finding")
+    };
+    assert!(
+        button(
+            &finding.buttons,
+            &Action::Repair {
+                component: "front_hose".into()
+            }
+        )
+        .is_some()
+            || !finding.buttons.is_empty()
+    );
+    phone.send(Action::Repair {
+        component: "front_hose".into(),
+    });
+    phone.type_in(FieldId::RepairPart, "New hose, 0.5 m");
+    phone.send(Action::RepairDone);
+    let Body::Repaired { repair } = phone.screen().body else {
+        panic!("no repair")
+    };
+    let Action::ShowTest { test } = repair.next.action.clone() else {
+        panic!("{:?}", repair.next)
+    };
+    assert_eq!(test, "hold:front_hose");
+    phone.hold(&test, 4, "20", "20");
+    let TestStage::Result { mark, chart, .. } = phone.stage() else {
+        panic!("{:?}", phone.stage())
+    };
+    assert_ne!(mark.shape, MarkShape::Wedge);
+    assert!(chart.is_some(), "before and after on one chart");
+    let last = phone.core.results().pop().expect("the retest");
+    assert!(last.after_repair);
+
+    phone.send(Action::Go { to: Place::Finding });
+    phone.send(Action::Repair {
+        component: "front_hose".into(),
+    });
+    phone.send(Action::CloseJob);
+    assert!(matches!(phone.screen().body, Body::Report { .. }));
+    phone.send(Action::Go { to: Place::Jobs });
+    let Body::Jobs { jobs } = phone.screen().body else {
+        panic!("no list")
+    };
+    assert_eq!(jobs.rows.len(), 1);
+    assert_eq!(jobs.rows[0].plate, "TEST 123");
+}
+
+#[test]
+fn a_skipped_test_can_still_be_done() {
+    let mut phone = Phone::new();
+    phone.begin_job();
+    phone.send(Action::ShowTest {
+        test: "hold:branch".into(),
+    });
+    phone.send(Action::CannotDo {
+        reason: CannotReason::NotNow,
+    });
+    assert_eq!(phone.core.results()[0].result.outcome, Outcome::NotDone);
+    phone.send(Action::ShowTest {
+        test: "hold:branch".into(),
+    });
+    let TestStage::Result { buttons, .. } = phone.stage() else {
+        panic!("{:?}", phone.stage())
+    };
+    assert!(button(&buttons, &Action::RedoTest).is_some());
+    phone.send(Action::RedoTest);
+    phone.tick_cautions();
+    phone.send(Action::BeginTest);
+    assert!(matches!(phone.phase(), HoldPhase::Pump { .. }));
+}
+
+#[test]
+fn a_corrected_reading_takes_the_place_of_the_wrong_one() {
+    let mut phone = Phone::new();
+    phone.begin_job();
+    phone.hold("hold:branch", 19, "20", "13.5");
+    let entries = phone.core.entries();
+    phone.send(Action::CorrectReading);
+    phone.send(Action::LetGo);
+    phone.type_in(FieldId::GaugeReading, "20");
+    phone.send(Action::Confirm);
+    phone.wait(21.0);
+    phone.type_in(FieldId::GaugeReading, "20");
+    phone.send(Action::Confirm);
+    assert_eq!(phone.core.results().len(), 1);
+    assert_ne!(phone.core.results()[0].result.outcome, Outcome::Leaks);
+    assert_eq!(
+        phone.core.entries(),
+        entries + 1,
+        "the wrong one stays in the log"
+    );
+}
+
+#[test]
+fn kilopascals_typed_as_inches_are_asked_about_once_and_kept_if_confirmed() {
+    let mut phone = Phone::new();
+    phone.begin_job();
+    phone.send(Action::Go { to: Place::Settings });
+    phone.type_in(FieldId::GaugeSpan, "100");
+    phone.send(Action::Back);
+    phone.begin_test("source");
+    phone.type_in(answer("gauge"), "64");
+    phone.send(Action::Confirm);
+    let TestStage::Question { text, .. } = phone.stage() else {
+        panic!("{:?}", phone.screen().body)
+    };
+    assert!(!text.is_empty());
+    phone.send(Action::ChangeReading);
+    assert!(matches!(phone.screen().body, Body::Meter { .. }));
+    phone.send(Action::Confirm);
+    assert!(
+        matches!(phone.stage(), TestStage::Result { .. }),
+        "asked once, not twice"
+    );
+    assert_eq!(phone.core.results().len(), 1);
+    assert!(phone.core.results()[0].asked_again);
+}
+
+#[test]
+fn a_figure_out_of_range_is_said_beside_its_field_and_nothing_is_lost() {
+    let mut phone = Phone::new();
+    phone.begin_job();
+    phone.begin_test("supply-volts");
+    phone.type_in(answer("pin1"), "124");
+    phone.type_in(answer("pin2"), "abc");
+    phone.send(Action::Confirm);
+    let Body::Meter { meter } = phone.screen().body else {
+        panic!("{:?}", phone.screen().body)
+    };
+    let problems: Vec<(String, Option<String>)> = meter
+        .items
+        .iter()
+        .filter_map(|item| match item {
+            FormItem::Entry { field } => Some((field.value.clone(), field.problem.clone())),
+            _ => None,
+        })
+        .collect();
+    assert_eq!(problems[0].0, "124");
+    assert!(
+        problems[0].1.as_ref().is_some_and(|p| p.contains("40")),
+        "{problems:?}"
+    );
+    assert_eq!(problems[1].0, "abc");
+    assert!(problems[1].1.is_some());
+}
+
+#[test]
+fn a_minus_and_a_comma_are_accepted_on_the_gauge() {
+    let mut phone = Phone::new();
+    phone.begin_job();
+    phone.hold("hold:branch", 19, "-20,0", "\u{2212}13,5");
+    assert_eq!(phone.core.results()[0].result.outcome, Outcome::Leaks);
+}
+
+#[test]
+fn never_reaching_the_target_is_a_result() {
+    let mut phone = Phone::new();
+    phone.begin_job();
+    phone.begin_test("hold:branch");
+    phone.send(Action::WillNotBuild);
+    phone.type_in(FieldId::GaugeReading, "6");
+    phone.send(Action::Confirm);
+    assert_eq!(phone.core.results()[0].result.outcome, Outcome::WillNotBuild);
+}
+
+#[test]
+fn dragging_the_needle_fills_the_reading_and_speaks_on_the_way_up() {
+    let mut phone = Phone::new();
+    phone.begin_job();
+    phone.begin_test("hold:branch");
+    phone.asked.clear();
+    // Across the top of the dial, from the lower left to the right.
+    for (x, y) in [
+        (60.0, 180.0),
+        (180.0, 40.0),
+        (250.0, 60.0),
+        (310.0, 150.0),
+        (320.0, 200.0),
+    ] {
+        phone.send(Action::Drag { x, y });
+    }
+    let said: Vec<String> = phone
+        .asked
+        .iter()
+        .filter_map(|r| match r {
+            holdfast_companion::Request::Speak { text, .. } => Some(text.clone()),
+            _ => None,
+        })
+        .collect();
+    assert_eq!(said.last().map(String::as_str), Some("Stop. Let go."), "{said:?}");
+    phone.send(Action::LetGo);
+    let update = phone.send(Action::Drag { x: 250.0, y: 60.0 });
+    assert!(update.live.is_some());
+    let HoldPhase::Read { confirm, .. } = phone.phase() else {
+        panic!("{:?}", phone.phase())
+    };
+    assert!(confirm.why_not.is_none());
+    phone.send(Action::Confirm);
+    assert!(matches!(phone.phase(), HoldPhase::Watch { .. }));
+}
+
+#[test]
+fn a_late_tap_changes_nothing() {
+    let mut phone = Phone::new();
+    phone.begin_job();
+    let before = phone.screen();
+    for action in [
+        Action::LetGo,
+        Action::Stroke,
+        Action::KeepReading,
+        Action::GoOn,
+        Action::ReadNow,
+        Action::BeginTest,
+    ] {
+        assert!(phone.send(action).screen.is_none());
+    }
+    assert_eq!(phone.screen(), before);
+}
+
+#[test]
+fn binned_jobs_come_back_by_undo() {
+    let mut phone = Phone::new();
+    phone.begin_job();
+    phone.send(Action::Go { to: Place::Jobs });
+    let Body::Jobs { jobs } = phone.screen().body else {
+        panic!("no list")
+    };
+    phone.send(jobs.rows[0].bin.action.clone());
+    let Body::Jobs { jobs } = phone.screen().body else {
+        panic!("no list")
+    };
+    assert!(jobs.rows.is_empty());
+    phone.send(Action::Undo);
+    let Body::Jobs { jobs } = phone.screen().body else {
+        panic!("no list")
+    };
+    assert_eq!(jobs.rows.len(), 1);
+    phone.type_in(FieldId::Search, "test");
+    let Body::Jobs { jobs } = phone.screen().body else {
+        panic!("no list")
+    };
+    assert_eq!(jobs.rows.len(), 1);
+    phone.type_in(FieldId::Search, "nothing like it");
+    let Body::Jobs { jobs } = phone.screen().body else {
+        panic!("no list")
+    };
+    assert!(jobs.rows.is_empty() && !jobs.empty.is_empty());
+}
+
+#[test]
+fn an_owner_alone_is_not_offered_work_in_gear() {
+    let mut phone = Phone::new();
+    phone.begin_job();
+    phone.send(Action::Go { to: Place::Vehicle });
+    phone.pick(Pick::Profile { id: "owner".into() });
+    phone.send(Action::Go { to: Place::Overview });
+    let situation = phone.core.situation().expect("a situation");
+    assert_eq!(situation.profile, holdfast_diagnose::Profile::Owner);
+    assert!(!situation.second_person);
+}
+
+#[test]
+fn a_vin_with_a_wrong_check_digit_is_explained_and_kept() {
+    let mut phone = Phone::new();
+    phone.send(Action::NewJob);
+    phone.type_in(FieldId::Vin, "11111111111111112");
+    let text = format!("{:?}", phone.screen().body);
+    assert!(text.contains("check digit"), "{text}");
+    phone.pick(Pick::Complaint { id: "none".into() });
+    phone.send(Action::Confirm);
+    phone.send(Action::Go { to: Place::Vehicle });
+    assert!(format!("{:?}", phone.screen().body).contains("11111111111111112"));
+}

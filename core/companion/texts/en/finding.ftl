@@ -1,0 +1,29 @@
+### Overview and finding.
+
+overview-subject = { $vehicle } – { $complaint }
+overview-minutes = About { $minutes }
+overview-takes = Takes { $minutes }
+overview-go = Do this next
+overview-open-test = Open
+overview-to-finding = See the finding
+overview-finding = Finding so far
+overview-log = Log and photos
+overview-report = Report
+
+finding-likeliest = Likeliest so far: { $cause }.
+finding-nothing-known = Nothing is known yet.
+finding-part = The cause is the { $parts }. Most likely { $cause }.
+finding-sound = These tests found no fault in this circuit.
+finding-explains = This explains the complaint.
+finding-explains-not = This does not explain the complaint.
+finding-explains-no-complaint = There is no complaint to explain.
+finding-left-open = Still possible: { $fault }.
+finding-inseparable = These tests can't tell apart: { $parts }.
+finding-test-more = Test more: { $test }
+finding-report = Make the report
+
+certainty-none = Nothing is known yet.
+certainty-very-sure = Practically sure: { $percent }.
+certainty-sure = Sure enough to act: { $percent }.
+certainty-likely = Likely, not sure: { $percent }. A finding counts from { $level }.
+certainty-open = Open: the likeliest cause has { $percent }.

@@ -1,0 +1,59 @@
+### Readings, falls of the needle and their numbers in words.
+
+yes = yes
+no = no
+
+fall-lost = lost { $drop } in { $seconds }
+fall-none = stood still at { $start } for { $seconds }
+fall-gained = rose by { $drop } in { $seconds }
+fall-never = reached only { $highest }
+
+reading-hold-later = { $vacuum } after { $seconds }
+reading-hold-trace = { $start }, { $vacuum } after { $seconds }, { $count } readings
+reading-strokes = { $strokes-n ->
+    [one] { $strokes } stroke
+   *[other] { $strokes } strokes
+}
+reading-field = { $label }: { $value }
+reading-open = over range, open
+reading-none = none
+reading-nothing = nothing was read
+reading-samples = recorded for { $seconds }
+reading-look = { $part } { $state }
+reading-look-nothing = Nothing to see
+look-cracked-phrase = cracked or split
+look-off-phrase = off or loose
+look-oily-phrase = oily outside
+look-kinked-phrase = kinked or flattened
+look-chafed-phrase = chafed through
+look-corroded-phrase = corroded
+look-wet-inside-phrase = wet inside
+
+detail-leak = Leak { $leak } (95{"\u00A0"}% between { $low } and { $high }), at 20{"\u00A0"}inHg, 20{"\u00A0"}°C, sea level.
+detail-limit = Limit { $limit } for { $volume } under test, tester included.
+detail-hole = As much as one hole of { $hole }.
+detail-over-limit = Probability over the limit: { $share }.
+
+dial-alt = Gauge at { $reading }. Pump to { $target }.
+dial-target = pump to here
+chart-limit = limit
+chart-seconds = seconds
+chart-before = before
+chart-after = after
+chart-alt = { $test }: { $fall }. Limit { $limit } in { $seconds }.
+
+band-expected = expected
+band-alt = { $what }: { $reading }. Expected { $expected }.
+band-alt-open = { $what }: no reading yet. Expected { $expected }.
+band-from-to = { $low } to { $high }
+band-about-zero = about 0{"\u00A0"}V
+band-hint = Expected: { $expected }.
+
+connector-seen-from = Seen into the open face of the car's connector
+connector-seen-from-wires = Seen from the wire side, connector plugged in
+connector-seen-valve = Seen into the valve's own socket
+connector-ground = chassis { -ground }
+connector-pin = pin { $number }
+connector-red-here = red lead
+connector-black-here = black lead
+connector-alt = Connector: { $red } { $black }

@@ -1,0 +1,4 @@
+### Words that differ between regions. American here; British in texts/en-GB/terms.ftl.
+
+-ground = ground
+-lift = lift
