@@ -51,7 +51,8 @@ pub enum UseError {
     /// The log was opened for reading, or the file system became so.
     #[error("the log can only be read")]
     ReadOnly,
-    /// The database is damaged: open it again, it will be kept aside and what is readable salvaged.
+    /// The database is damaged: open it again by [`Store::open_checked`](crate::Store::open_checked), which keeps
+    /// it aside and salvages what is readable.
     #[error("the database is damaged")]
     Damaged(#[source] rusqlite::Error),
     /// Another process is writing to it for longer than this one can wait.

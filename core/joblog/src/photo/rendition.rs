@@ -2,11 +2,12 @@
 
 use std::io::Cursor;
 
-use image::codecs::jpeg::{JpegDecoder, JpegEncoder};
+use image::codecs::jpeg::JpegDecoder;
 use image::codecs::png::PngDecoder;
 use image::codecs::webp::WebPDecoder;
 use image::metadata::Orientation;
 use image::{DynamicImage, ImageDecoder, ImageError, Limits, Rgb, RgbImage};
+use jpeg_encoder::{ColorType, Encoder, SamplingFactor};
 
 use super::error::ImportError;
 use crate::payload::PhotoFormat;
@@ -126,48 +127,33 @@ fn whole(value: f64) -> usize {
     value as usize
 }
 
-/// Averages over areas: no line of a dial is lost, none is made up.
+/// Averages over areas: no line of a dial is lost, none is made up. Down first, because whole lines add up fast.
 fn shrink(image: &RgbImage, width: u32, height: u32) -> RgbImage {
     let (across, down) = (runs(image.width(), width), runs(image.height(), height));
     let stride = image.width() as usize * 3;
     let source = image.as_raw();
-    let mut line = vec![0f32; width as usize * 3];
-    let mut sum = vec![0f32; width as usize * 3];
+    let mut line = vec![0f32; stride];
     let mut out = RgbImage::new(width, height);
     for (row, (first, weights)) in out.rows_mut().zip(&down) {
-        sum.fill(0.0);
-        for (step, weight) in weights.iter().enumerate() {
-            let start = (first + step) * stride;
-            squeeze(
-                source.get(start..start + stride).unwrap_or(&[]),
-                &across,
-                &mut line,
-            );
-            for (total, value) in sum.iter_mut().zip(&line) {
-                *total += value * weight;
+        line.fill(0.0);
+        let from = source.get(first * stride..).unwrap_or(&[]).chunks_exact(stride);
+        for (pixels, weight) in from.zip(weights) {
+            for (sum, value) in line.iter_mut().zip(pixels) {
+                *sum += f32::from(*value) * weight;
             }
         }
-        for (pixel, total) in row.zip(sum.chunks_exact(3)) {
-            for (to, from) in pixel.0.iter_mut().zip(total) {
-                *to = (from + 0.5) as u8;
+        for (to, (first, weights)) in row.zip(&across) {
+            let from = line.get(first * 3..).unwrap_or(&[]).chunks_exact(3);
+            let mut colours = [0f32; 3];
+            for (pixel, weight) in from.zip(weights) {
+                for (colour, value) in colours.iter_mut().zip(pixel) {
+                    *colour += value * weight;
+                }
             }
+            to.0 = colours.map(|colour| (colour + 0.5) as u8);
         }
     }
     out
-}
-
-/// One line of the source, made as wide as the target.
-fn squeeze(source: &[u8], across: &[Run], line: &mut [f32]) {
-    for (to, (first, weights)) in line.chunks_exact_mut(3).zip(across) {
-        let mut colours = [0f32; 3];
-        let pixels = source.get(first * 3..).unwrap_or(&[]).chunks_exact(3);
-        for (pixel, weight) in pixels.zip(weights) {
-            for (colour, value) in colours.iter_mut().zip(pixel) {
-                *colour += f32::from(*value) * weight;
-            }
-        }
-        to.copy_from_slice(&colours);
-    }
 }
 
 /// Turned so that it is seen as it was taken.
@@ -177,11 +163,20 @@ pub(super) fn upright(image: RgbImage, orientation: u8) -> RgbImage {
     image.into_rgb8()
 }
 
-/// Written as JPEG.
+/// Written as JPEG, colour at half the resolution as cameras do.
 pub(super) fn write_jpeg(image: &RgbImage) -> Result<Vec<u8>, ImportError> {
+    let damaged = |error: &dyn std::fmt::Display| ImportError::Damaged {
+        detail: error.to_string(),
+    };
+    let (width, height) = (u16::try_from(image.width()), u16::try_from(image.height()));
+    let (Ok(width), Ok(height)) = (width, height) else {
+        return Err(damaged(&"a rendition past 65,535 pixels"));
+    };
     let mut bytes = Vec::with_capacity(image.as_raw().len() / 8);
-    JpegEncoder::new_with_quality(&mut bytes, QUALITY)
-        .encode_image(image)
-        .map_err(damaged)?;
+    let mut encoder = Encoder::new(&mut bytes, QUALITY);
+    encoder.set_sampling_factor(SamplingFactor::F_2_2);
+    encoder
+        .encode(image.as_raw(), width, height, ColorType::Rgb)
+        .map_err(|error| damaged(&error))?;
     Ok(bytes)
 }

@@ -24,7 +24,17 @@ impl Store {
     /// [`OpenError::Newer`] and [`OpenError::NotALog`] leave the file untouched; the others say what the system
     /// refused.
     pub fn open(dir: &Path) -> Result<Self, OpenError> {
-        open_by(dir, None, MIGRATIONS)
+        open_by(dir, None, MIGRATIONS, Check::IfQuick)
+    }
+
+    /// As [`Store::open`], with every page of the file looked at, however large it is: what to call after
+    /// [`UseError::Damaged`](crate::UseError::Damaged). [`Store::open`] looks at every page of a file up to 16 MiB only (some
+    /// thousand jobs), because a larger one would make a person wait.
+    ///
+    /// # Errors
+    /// As [`Store::open`].
+    pub fn open_checked(dir: &Path) -> Result<Self, OpenError> {
+        open_by(dir, None, MIGRATIONS, Check::Whole)
     }
 
     /// As [`Store::open`], but a new log gets the device id `device`: for runs that have to be the same each time.
@@ -32,7 +42,7 @@ impl Store {
     /// # Errors
     /// As [`Store::open`].
     pub fn open_as(dir: &Path, device: DeviceId) -> Result<Self, OpenError> {
-        open_by(dir, Some(device), MIGRATIONS)
+        open_by(dir, Some(device), MIGRATIONS, Check::IfQuick)
     }
 
     /// Opens the log in `dir` only to read: nothing in the folder is changed.
@@ -40,7 +50,7 @@ impl Store {
     /// # Errors
     /// [`OpenError::NoAccess`] if there is none or it can't be read; else as [`Store::open`].
     pub fn open_to_read(dir: &Path) -> Result<Self, OpenError> {
-        refuse_foreign(dir, MIGRATIONS)?;
+        refuse_foreign(dir, MIGRATIONS, Check::IfQuick)?;
         let connection = connect::to_read(&connect::log_file(dir))?;
         let device = own_device(&connection)?.ok_or(OpenError::NotALog {
             path: connect::log_file(dir),
@@ -55,15 +65,27 @@ impl Store {
     }
 }
 
+/// Whether every page is looked at.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Check {
+    /// Only in a file of at most [`QUICK_BYTES`].
+    IfQuick,
+    /// In any.
+    Whole,
+}
+
+const QUICK_BYTES: u64 = 16 << 20;
+
 pub(super) fn open_by(
     dir: &Path,
     device: Option<DeviceId>,
     migrations: &[Migration],
+    check: Check,
 ) -> Result<Store, OpenError> {
     fs::create_dir_all(dir)?;
     salvage::finish_interrupted(dir)?;
     let mut condition = Condition::Good;
-    if refuse_foreign(dir, migrations)? == Found::Damaged {
+    if refuse_foreign(dir, migrations, check)? == Found::Damaged {
         condition = salvage::salvage(dir, device, migrations)?;
     }
     let (connection, device) = match to_write(dir, device, migrations) {
@@ -117,7 +139,7 @@ enum Found {
 }
 
 /// Looks at what is there without changing it.
-fn refuse_foreign(dir: &Path, migrations: &[Migration]) -> Result<Found, OpenError> {
+fn refuse_foreign(dir: &Path, migrations: &[Migration], check: Check) -> Result<Found, OpenError> {
     let file = connect::log_file(dir);
     let known = migrate::newest(migrations);
     match connect::header(&file)? {
@@ -132,7 +154,7 @@ fn refuse_foreign(dir: &Path, migrations: &[Migration]) -> Result<Found, OpenErr
         Header::Database { .. } => {}
     }
     // What was committed last may still stand in the WAL: ask SQLite, without writing.
-    match inspect(&file) {
+    match inspect(&file, check) {
         Ok(seen) if seen.version > known => Err(OpenError::Newer {
             found: seen.version,
             known,
@@ -154,10 +176,15 @@ struct Inspected {
     whole: bool,
 }
 
-fn inspect(file: &Path) -> Result<Inspected, rusqlite::Error> {
+fn inspect(file: &Path, check: Check) -> Result<Inspected, rusqlite::Error> {
     let connection = connect::to_read(file)?;
     let ask = |sql| connection.query_row(sql, [], |row| row.get::<_, u32>(0));
-    let whole: String = connection.query_row("PRAGMA quick_check(1)", [], |row| row.get(0))?;
+    let whole = match check {
+        Check::IfQuick if fs::metadata(file).is_ok_and(|meta| meta.len() > QUICK_BYTES) => "ok".to_owned(),
+        Check::IfQuick | Check::Whole => {
+            connection.query_row("PRAGMA quick_check(1)", [], |row| row.get(0))?
+        }
+    };
     Ok(Inspected {
         application: ask("PRAGMA application_id")?,
         version: migrate::version(&connection)?,

@@ -83,6 +83,31 @@ fn damaged_pages_lose_their_own_entries_only() {
 }
 
 #[test]
+fn a_damaged_page_of_a_large_log_is_found_in_use_and_salvaged_by_a_checked_opening() {
+    let (dir, job, written) = filled(60_000);
+    let file = connect::log_file(dir.path());
+    let mut bytes = fs::read(&file).unwrap();
+    assert!(bytes.len() > 17 << 20);
+    let page = 4096;
+    let hit = (1..bytes.len() / page)
+        .find(|n| contains(&bytes[n * page..(n + 1) * page], "note 30000 x"))
+        .unwrap();
+    bytes[hit * page..(hit + 1) * page].fill(0x5A);
+    fs::write(&file, bytes).unwrap();
+    let store = Store::open(dir.path()).unwrap();
+    assert_eq!(*store.condition(), Condition::Good);
+    assert!(matches!(store.entries(job), Err(UseError::Damaged(_))));
+    drop(store);
+    let store = Store::open_checked(dir.path()).unwrap();
+    let (_, entries, missing) = salvaged(&store);
+    assert_eq!(
+        (entries + missing, store.entries(job).unwrap().len()),
+        (written.len(), entries)
+    );
+    assert!((1..40).contains(&missing), "{missing} lost");
+}
+
+#[test]
 fn a_truncated_log_opens_with_what_is_left() {
     let (dir, job, written) = filled(200);
     let file = connect::log_file(dir.path());

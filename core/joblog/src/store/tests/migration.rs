@@ -158,7 +158,7 @@ const NEXT: &[Migration] = &[
 fn a_step_to_the_next_version_keeps_every_row() {
     let dir = tempfile::tempdir().unwrap();
     put(&dir, DUMPS[0].1);
-    let store = open::open_by(dir.path(), None, NEXT).unwrap();
+    let store = open::open_by(dir.path(), None, NEXT, open::Check::Whole).unwrap();
     assert_eq!(version(&store.connection).unwrap(), 2);
     let purged: i64 = store
         .connection
