@@ -38,3 +38,6 @@ pub use plan::{Next, Policy, next};
 pub use question::{Slip, question};
 pub use reading::{Answer, CarState, EngineState, HoldAnswer, HoldCourse, LookState, Reading, Value};
 pub use situation::{AmbientFrom, Complaint, Engine, Instruments, Limit, Place, Profile, Situation, Tool};
+
+#[cfg(test)]
+mod schema_tests;

@@ -307,3 +307,54 @@ impl Complaint {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// The keys of the scenario format that say where, with what and by whom.
+    #[test]
+    fn the_contract_s_keys_are_read() {
+        let situation: Situation = serde_json::from_str(
+            r#"{"complaint": ["shake_idle"],
+                "place": {"altitude_m": 0, "ambient_kpa": null, "air_c": 20},
+                "instruments": {"gauge": {"unit": "inHg", "span": 30, "division": 1, "grade": "B", "read_to": 0.5},
+                                "pump_cm3": 30, "stroke_cm3": 15, "meter": {"percent": 0.5, "counts": 2, "digits": 2}},
+                "tools": ["hand-pump", "cap", "multimeter", "fused-jumper", "lamp", "spare-hose"],
+                "engine": {"can_run": true, "stopped_min": null}, "second_person": false, "profile": "owner"}"#,
+        )
+        .unwrap();
+        assert_eq!(situation.profile, Profile::Owner);
+        assert!(situation.has(Tool::Lamp) && !situation.has(Tool::CodeReader));
+        assert_eq!(situation.complaint, [Complaint::ShakeIdle].into());
+        assert!(serde_json::from_str::<Situation>(r#"{"tools": ["hammer"]}"#).is_err());
+        assert!(serde_json::from_str::<Situation>(r#"{"place": {"height": 3}}"#).is_err());
+    }
+
+    #[test]
+    fn ids_are_those_of_the_files() {
+        for tool in Tool::ALL {
+            assert_eq!(serde_json::to_value(tool).unwrap(), tool.as_str());
+        }
+        for complaint in Complaint::ALL {
+            assert_eq!(serde_json::to_value(complaint).unwrap(), complaint.as_str());
+        }
+    }
+
+    #[test]
+    fn the_barometer_outranks_the_altitude() {
+        let place = Place {
+            altitude_m: Some(1_500.0),
+            ambient_kpa: Some(90.0),
+            ..Place::default()
+        };
+        assert_eq!(place.ambient().value, 90_000.0);
+        assert_eq!(place.ambient_from(), AmbientFrom::Measured);
+        let place = Place {
+            ambient_kpa: None,
+            ..place
+        };
+        // Source: references, a: ISO 2533 at 1,500 m, 84,559.7 Pa.
+        assert!((place.ambient().value / 84_559.7 - 1.0).abs() < 2e-4);
+    }
+}

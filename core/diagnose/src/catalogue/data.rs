@@ -130,70 +130,75 @@ impl Catalogue {
 
     /// Every test this circuit has, in catalogue order.
     pub fn all_for(&self, circuit: &Circuit) -> Vec<TestSpec> {
-        let mut specs = Vec::new();
-        for entry in &self.tests.tests {
-            for on in &entry.on {
-                for part in places(*on, circuit) {
-                    specs.push(self.apply(entry, part, circuit));
-                }
-            }
-        }
-        specs
+        self.tests
+            .tests
+            .iter()
+            .flat_map(|entry| specs(entry, circuit))
+            .collect()
     }
 
     /// One test of this circuit. `None`: the circuit has no such test.
     pub fn spec(&self, circuit: &Circuit, test: &TestId) -> Option<TestSpec> {
-        self.all_for(circuit).into_iter().find(|s| &s.id == test)
+        let entries = self.tests.tests.iter().filter(|entry| entry.kind == test.kind);
+        entries
+            .flat_map(|entry| specs(entry, circuit))
+            .find(|spec| &spec.id == test)
     }
 
     /// Every caution.
     pub fn cautions(&self) -> &[CautionSummary] {
         &self.cautions.cautions
     }
+}
 
-    fn apply(&self, entry: &Entry, part: Option<ComponentId>, circuit: &Circuit) -> TestSpec {
-        let access = part
-            .as_ref()
-            .and_then(|id| circuit.component(id))
-            .map(|c| c.access)
-            .unwrap_or_default();
-        let extra = match entry.access {
-            AccessNeed::None => 0.0,
-            AccessNeed::Look => access.look,
-            AccessNeed::Open => access.open,
-        };
-        let mut needs = entry.needs;
-        let mut cautions = entry.cautions.clone();
-        if needs.window && circuit.properties.window == Window::IdleInGear {
-            needs.engine = EngineNeed::InGear;
-        }
-        if needs.engine == EngineNeed::InGear {
-            needs.second_person = true;
-            cautions.insert(
-                0,
-                CautionRef {
-                    id: "in-gear".to_owned(),
-                    signal: Signal::Warning,
-                    at_step: 0,
-                },
-            );
-        }
-        TestSpec {
-            id: TestId {
-                kind: entry.kind,
-                part,
+/// One entry of the catalogue, once for each place where it is done on this circuit.
+fn specs(entry: &Entry, circuit: &Circuit) -> Vec<TestSpec> {
+    let parts = entry.on.iter().flat_map(|on| places(*on, circuit));
+    parts.map(|part| apply(entry, part, circuit)).collect()
+}
+
+fn apply(entry: &Entry, part: Option<ComponentId>, circuit: &Circuit) -> TestSpec {
+    let access = part
+        .as_ref()
+        .and_then(|id| circuit.component(id))
+        .map(|c| c.access)
+        .unwrap_or_default();
+    let extra = match entry.access {
+        AccessNeed::None => 0.0,
+        AccessNeed::Look => access.look,
+        AccessNeed::Open => access.open,
+    };
+    let mut needs = entry.needs;
+    let mut cautions = entry.cautions.clone();
+    if needs.window && circuit.properties.window == Window::IdleInGear {
+        needs.engine = EngineNeed::InGear;
+    }
+    if needs.engine == EngineNeed::InGear {
+        needs.second_person = true;
+        cautions.insert(
+            0,
+            CautionRef {
+                id: "in-gear".to_owned(),
+                signal: Signal::Warning,
+                at_step: 0,
             },
-            stem: entry.id.clone(),
-            form: entry.form,
-            tools: entry.tools.clone(),
-            optional_tools: entry.optional_tools.clone(),
-            minutes: entry.minutes + extra,
-            needs,
-            fields: entry.fields.clone(),
-            cautions,
-            steps: entry.steps,
-            means: entry.means.clone(),
-        }
+        );
+    }
+    TestSpec {
+        id: TestId {
+            kind: entry.kind,
+            part,
+        },
+        stem: entry.id.clone(),
+        form: entry.form,
+        tools: entry.tools.clone(),
+        optional_tools: entry.optional_tools.clone(),
+        minutes: entry.minutes + extra,
+        needs,
+        fields: entry.fields.clone(),
+        cautions,
+        steps: entry.steps,
+        means: entry.means.clone(),
     }
 }
 

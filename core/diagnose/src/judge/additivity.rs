@@ -1,10 +1,11 @@
 //! The whole and its parts: their leaks must add up.
 
-use holdfast_measure::{Measured, infer_leak};
+use holdfast_measure::Measured;
 
-use crate::{Answer, Arg, Circuit, ComponentId, HoldResult, Message, Reading, Situation, TestId, TestKind};
+use crate::{Arg, Circuit, ComponentId, HoldResult, Message, Reading, Situation, TestId, TestKind};
 
-use super::hold_setup::{bleed_leak, hold_data, seconds_of, setup, tester_leak, volume_under_test};
+use super::hold_setup::tester_leak;
+use super::quick_leak::quick_leak;
 
 /// Whole and parts must agree within this many standard deviations.
 const AGREES: f64 = 2.0;
@@ -24,6 +25,7 @@ pub(super) fn compare(
     }) else {
         return Vec::new();
     };
+    let tester = tester_leak(circuit, situation, earlier);
     let leak_of = |test: &TestId| {
         if *test == reading.test {
             return Some(this);
@@ -32,7 +34,7 @@ pub(super) fn compare(
             .iter()
             .rev()
             .find(|r| r.test == *test && r.after_repair == reading.after_repair)
-            .and_then(|r| own_leak(circuit, situation, earlier, r))
+            .and_then(|r| quick_leak(circuit, situation, tester, r))
     };
     circuit
         .reaches()
@@ -99,37 +101,4 @@ fn verdict(
     } else {
         untested.is_empty().then(|| say("additivity-agrees"))
     }
-}
-
-/// The part's own leak in one hold, std m³/s. `None`: no leak can be given.
-fn own_leak(
-    circuit: &Circuit,
-    situation: &Situation,
-    earlier: &[Reading],
-    reading: &Reading,
-) -> Option<Measured> {
-    let Answer::Hold(answer) = &reading.answer else {
-        return None;
-    };
-    let (volume, _) = volume_under_test(circuit, situation, &reading.test, answer)?;
-    let tester = tester_leak(circuit, situation, earlier);
-    let taken_off = match (tester, bleed_leak(circuit, &reading.test)) {
-        (Some(a), Some(b)) => Some(Measured {
-            value: a.value + b.value,
-            u: a.u.hypot(b.u),
-        }),
-        (one, other) => one.or(other),
-    };
-    let setup = setup(situation, reading, answer, volume, taken_off, seconds_of(answer));
-    let posterior = infer_leak(&setup, &hold_data(answer)?).ok()?;
-    let (low, high) = posterior.interval(0.95);
-    let value = if posterior.is_proved() {
-        posterior.value().std_m3_s()
-    } else {
-        0.0
-    };
-    Some(Measured {
-        value,
-        u: (high.std_m3_s() - low.std_m3_s()) / (2.0 * 1.96),
-    })
 }

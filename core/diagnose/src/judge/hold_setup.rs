@@ -9,6 +9,7 @@ use uom::si::thermodynamic_temperature::degree_celsius;
 use uom::si::time::second;
 use uom::si::volume::cubic_meter;
 
+use super::quick_leak::quick_leak;
 use crate::{
     Answer, Circuit, ComponentKind, HoldAnswer, HoldCourse, Reading, Situation, TestId, TestKind, hold_target,
 };
@@ -94,26 +95,10 @@ pub(crate) fn tester_leak(circuit: &Circuit, situation: &Situation, earlier: &[R
         r.test.kind == TestKind::HandPump
             && matches!(&r.answer, Answer::Hold(h) if !matches!(h.course, HoldCourse::NeverReached { .. }))
     })?;
-    let Answer::Hold(answer) = &reading.answer else {
-        return None;
-    };
-    let (volume, _) = volume_under_test(circuit, situation, &reading.test, answer)?;
-    let setup = setup(situation, reading, answer, volume, None, seconds_of(answer));
-    let posterior = infer_leak(&setup, &hold_data(answer)?).ok()?;
-    let (low, high) = posterior.interval(0.95);
-    Some(if posterior.is_proved() {
-        let u = (high.std_m3_s() - low.std_m3_s()) / (2.0 * 1.959_964);
-        Measured {
-            value: posterior.value().std_m3_s(),
-            u,
-        }
-    } else {
-        // Nothing proved: anything from none to the upper end, so nothing is taken off but the doubt.
-        Measured {
-            value: 0.0,
-            u: high.std_m3_s() / 1.959_964,
-        }
-    })
+    let seen = quick_leak(circuit, situation, None, reading)?;
+    // Nothing proved: anything from none to the upper end, so nothing is taken off but the doubt.
+    let proved = seen.value > 1.96 * seen.u;
+    Some(if proved { seen } else { Measured { value: 0.0, u: seen.value / 1.96 + seen.u } })
 }
 
 /// What the circuit lets in on purpose in this test, std m³/s.

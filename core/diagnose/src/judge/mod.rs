@@ -9,6 +9,7 @@ mod effect;
 mod hold;
 mod hold_setup;
 mod looks;
+mod quick_leak;
 mod result;
 mod shake;
 mod supply;
@@ -131,7 +132,5 @@ impl Case<'_> {
     }
 }
 
-#[cfg(test)]
-mod hold_tests;
 #[cfg(test)]
 mod tests;

@@ -1,17 +1,15 @@
-use holdfast_measure::{Gauge, GaugeGrade, PressureUnit, Time};
-use proptest::prelude::*;
+use holdfast_measure::{Gauge, GaugeGrade, PressureUnit};
 use serde_json::json;
-use uom::si::time::second;
 
-use super::*;
-use crate::{CircuitChoice, HoldAnswer, HoldCourse, Place, TestId, listed_messages, parse_answer};
+use crate::judge::*;
+use crate::{CircuitChoice, Place, TestId, listed_messages, parse_answer};
 
-fn circuit() -> Circuit {
+pub(super) fn circuit() -> Circuit {
     Circuit::build(&CircuitChoice::Template("two-mounts-one-valve".into())).unwrap()
 }
 
 /// A gauge read to a tenth of an inHg.
-fn fine() -> Situation {
+pub(super) fn fine() -> Situation {
     let mut situation = Situation::default();
     situation.instruments.gauge = Gauge {
         unit: PressureUnit::InHg,
@@ -23,7 +21,7 @@ fn fine() -> Situation {
     situation
 }
 
-fn reading(test: &str, json: serde_json::Value) -> Reading {
+pub(super) fn reading(test: &str, json: serde_json::Value) -> Reading {
     let test: TestId = test.parse().unwrap();
     let (answer, state) = parse_answer(&circuit(), &test, &json).unwrap();
     Reading {
@@ -32,7 +30,7 @@ fn reading(test: &str, json: serde_json::Value) -> Reading {
     }
 }
 
-fn judged(situation: &Situation, earlier: &[Reading], reading: &Reading) -> TestResult {
+pub(super) fn judged(situation: &Situation, earlier: &[Reading], reading: &Reading) -> TestResult {
     let result = judge(&circuit(), situation, earlier, reading);
     for message in &result.says {
         let listed = listed_messages().iter().find(|m| m.id == message.id.as_str());
@@ -44,14 +42,14 @@ fn judged(situation: &Situation, earlier: &[Reading], reading: &Reading) -> Test
     result
 }
 
-fn spots(test: &str, start: f64, readings: &[(f64, f64)]) -> Reading {
+pub(super) fn spots(test: &str, start: f64, readings: &[(f64, f64)]) -> Reading {
     reading(
         test,
         json!({"start": start, "readings": readings, "unit": "inHg"}),
     )
 }
 
-fn says(result: &TestResult, id: &str) -> bool {
+pub(super) fn says(result: &TestResult, id: &str) -> bool {
     result.says.iter().any(|m| m.id.as_str() == id)
 }
 
@@ -274,7 +272,8 @@ fn the_parts_must_add_up_to_the_whole() {
 fn a_small_leak_leaves_the_mount_its_vacuum() {
     let source = reading("source", json!({"gauge": 20, "unit": "inHg"}));
     let at = |hole_mm: f64| {
-        let leak = holdfast_measure::leak_of_hole(super::hold_setup::millimetres(hole_mm)).std_cm3_min();
+        let leak =
+            holdfast_measure::leak_of_hole(crate::judge::hold_setup::millimetres(hole_mm)).std_cm3_min();
         effect(
             &circuit(),
             &Situation::default(),
@@ -285,12 +284,12 @@ fn a_small_leak_leaves_the_mount_its_vacuum() {
     };
     let (small, large) = (at(0.3), at(1.5));
     let inhg = |e: Effect| PressureUnit::InHg.from_pressure(e.at_mount);
+    // The hoses cost a little more than the sheet's bare passage: 0.06 inHg a metre at this flow (references, b).
     assert!(
-        small.mount_keeps_it && (inhg(small) - 19.97).abs() < 0.1,
+        small.mount_keeps_it && (19.8..19.97).contains(&inhg(small)),
         "{}",
         inhg(small)
     );
-    // The hoses cost a little more than the sheet's bare passage.
     assert!(
         !large.mount_keeps_it && (4.0..6.0).contains(&inhg(large)),
         "{}",
@@ -325,86 +324,4 @@ fn in_thin_air_the_same_needle_is_judged_by_the_same_rule() {
     let hold = judged(&high, &[], &spots("hold:branch", 15.0, &[(20.0, 10.0)]));
     assert_eq!(hold.outcome, Outcome::Leaks);
     assert!(hold.hold.unwrap().target_kpa < 52.0);
-}
-
-fn trace(leak: f64) -> Reading {
-    let circuit = circuit();
-    let test: TestId = "hold:branch".parse().unwrap();
-    let plain = HoldAnswer {
-        unit: PressureUnit::KPa,
-        course: HoldCourse::Spots {
-            start: 67.7,
-            readings: vec![],
-        },
-        strokes: None,
-        hand_timed: false,
-    };
-    let situation = fine();
-    let (volume, _) = super::hold_setup::volume_under_test(&circuit, &situation, &test, &plain).unwrap();
-    let empty = Reading::new(test.clone(), Answer::Hold(plain.clone()));
-    let setup = super::hold_setup::setup(&situation, &empty, &plain, volume, None, 20.0);
-    let start = PressureUnit::KPa.to_pressure(67.7);
-    let vacuum = |s: f64| {
-        super::hold_setup::fall(
-            &setup,
-            holdfast_measure::LeakForm::Hole,
-            start,
-            holdfast_measure::LeakRate::from_std_cm3_min(leak),
-            Time::new::<second>(s).value,
-        )
-    };
-    let readings = (0..=200)
-        .map(|i| (i % 7 != 3).then(|| vacuum(f64::from(i) / 10.0)))
-        .collect();
-    let course = HoldCourse::Trace { hz: 10.0, readings };
-    Reading::new(test, Answer::Hold(HoldAnswer { course, ..plain }))
-}
-
-#[test]
-fn a_trace_with_lost_frames_is_read() {
-    let result = judged(&fine(), &[], &trace(60.0));
-    assert_eq!(result.outcome, Outcome::Leaks);
-    let leak = result.hold.unwrap().leak.unwrap();
-    assert!(leak.low < 60.0 && 60.0 < leak.high, "{leak:?}");
-}
-
-proptest! {
-    #![proptest_config(ProptestConfig { cases: 48, ..ProptestConfig::default() })]
-
-    /// A bigger fall never looks better.
-    #[test]
-    fn more_fall_is_never_more_likely_within_the_limit(seconds in 10.0..120.0f64, drop in 0.0..8.0f64, more in 0.1..4.0f64) {
-        let p = |drop: f64| {
-            judged(&fine(), &[], &spots("hold:branch", 20.0, &[(seconds, 20.0 - drop)])).hold.unwrap().p_over_limit
-        };
-        prop_assert!(p(drop + more) >= p(drop) - 0.01);
-    }
-
-    /// Whatever is entered, the result keeps its promises.
-    #[test]
-    fn a_hold_keeps_its_promises(
-        start in -5.0..40.0f64,
-        figures in proptest::collection::vec((0.0..400.0f64, -5.0..40.0f64), 0..6),
-        strokes in proptest::option::of(0.0..300.0f64),
-    ) {
-        let course = HoldCourse::Spots { start, readings: figures };
-        let answer = HoldAnswer { unit: PressureUnit::InHg, course, strokes, hand_timed: true };
-        let reading = Reading::new("hold:branch".parse().unwrap(), Answer::Hold(answer));
-        let result = judged(&Situation::default(), &[], &reading);
-        let hold = result.hold.unwrap();
-        prop_assert!((0.0..=1.0).contains(&hold.p_over_limit));
-        prop_assert!(hold.volume_cm3 > 0.0 && hold.limit_std_cm3_min > 0.0);
-        match result.outcome {
-            Outcome::Holds | Outcome::SlowLeak => prop_assert!(hold.p_over_limit <= 0.05),
-            Outcome::Leaks => prop_assert!(hold.p_over_limit >= 0.95),
-            Outcome::Undecided => prop_assert!(hold.leak.is_none() || (0.05..0.95).contains(&hold.p_over_limit)),
-            other => prop_assert!(false, "{other:?}"),
-        }
-        if let Some(leak) = hold.leak {
-            prop_assert!(leak.low <= leak.value && leak.value <= leak.high);
-        }
-        if hold.more_seconds.is_some() {
-            prop_assert_eq!(result.outcome, Outcome::Undecided);
-        }
-    }
 }

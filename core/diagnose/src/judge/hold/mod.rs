@@ -1,5 +1,8 @@
 //! The vacuum hold test, by the rules of JCGM 106.
 
+mod remarks;
+mod unbuilt;
+
 use holdfast_measure::{
     HoldData, HoldError, HoldSetup, LeakForm, LeakPosterior, LeakRate, Measured, infer_leak,
     read_to_that_decides, seconds_to_decide,
@@ -9,9 +12,7 @@ use super::hold_setup::{
     VolumeFrom, bleed_leak, fall, hold_data, limit_drop, limit_for, seconds_of, setup, tester_leak,
     volume_under_test,
 };
-use super::{
-    FinerGauge, FitPoint, HoldResult, LeakRange, Outcome, TestResult, additivity, effect, hold_target,
-};
+use super::{FinerGauge, FitPoint, HoldResult, LeakRange, Outcome, TestResult, hold_target};
 use crate::{
     Arg, Circuit, ComponentKind, HoldAnswer, HoldCourse, Message, Reading, Situation, TestId, TestKind,
 };
@@ -22,14 +23,6 @@ const HOLDS_UP_TO: f64 = 0.05;
 const LEAKS_FROM: f64 = 0.95;
 /// With the tester's own leak above this share of all that was seen, nothing undecided can be told.
 const TESTER_DOMINATES: f64 = 0.5;
-/// Scatter beyond which the readings contradict each other.
-const STRAINED: f64 = 3.0;
-/// A start below this share of the target is worth a remark.
-const NEAR_TARGET: f64 = 0.8;
-/// Strokes a second that a person makes: slow, usual, fast. Source: common practice, no source.
-const STROKES_PER_S: (f64, f64, f64) = (0.4, 1.0, 2.5);
-/// A stroke draws this share of its rated volume, from a worn pump to a new one. Source: common practice, no source.
-const STROKE_EFFECT: (f64, f64, f64) = (0.7, 0.87, 1.0);
 /// Points of a chart's lines.
 const CHART_POINTS: u32 = 24;
 
@@ -150,53 +143,6 @@ impl Case<'_> {
             outcome: Outcome::Undecided,
             hold: Some(numbers),
             says: vec![message],
-        }
-    }
-
-    /// The target was not reached: the pump draws what the leak lets in, which gives a rough figure.
-    fn never_reached(&self, highest: f64) -> TestResult {
-        let highest = self.answer.unit.to_pressure(highest.max(0.0));
-        let mut numbers = self.numbers(highest.value / 1000.0);
-        let inside = (self.setup.ambient - highest).value.max(0.0);
-        // Vacuum in the reference state, where a hole passes as much as it ever does.
-        let leak = |(strokes, effect): (f64, f64)| {
-            let drawn = strokes * effect * self.situation.pump().stroke.value * inside;
-            let seen = drawn / holdfast_measure::STD_PRESSURE;
-            let unit =
-                holdfast_measure::Element::leak(LeakForm::Hole, LeakRate::from_std_m3_s(seen.max(1e-12)));
-            let passes = unit.std_flow(self.setup.ambient.value, inside, self.setup.air.value);
-            let other = self.setup.tester.map_or(0.0, |t| t.value);
-            let own = seen * seen / passes.max(1e-12) - other;
-            LeakRate::from_std_m3_s(own.max(0.0)).std_cm3_min()
-        };
-        let range = LeakRange {
-            low: leak((STROKES_PER_S.0, STROKE_EFFECT.0)),
-            value: leak((STROKES_PER_S.1, STROKE_EFFECT.1)),
-            high: leak((STROKES_PER_S.2, STROKE_EFFECT.2)),
-        };
-        numbers.p_over_limit = if range.low > numbers.limit_std_cm3_min {
-            1.0
-        } else {
-            0.99
-        };
-        numbers.hole_mm = Some(hole_mm(range.value));
-        numbers.leak = Some(range);
-        let mut says = vec![
-            Message::new("hold-will-not-build")
-                .with("highest", Arg::Pressure(highest))
-                .with("target", Arg::Pressure(hold_target(self.situation).vacuum)),
-        ];
-        if self.test().kind == TestKind::HandPump {
-            says.push(Message::new("tester-fails"));
-        } else if self.has_bleed() {
-            says.push(Message::new("hold-bleed-normal"));
-        } else {
-            says.push(self.place_of_leak());
-        }
-        TestResult {
-            outcome: Outcome::WillNotBuild,
-            hold: Some(numbers),
-            says,
         }
     }
 
@@ -352,67 +298,6 @@ impl Case<'_> {
         }
     }
 
-    fn remarks(
-        &self,
-        posterior: &LeakPosterior,
-        outcome: Outcome,
-        numbers: &HoldResult,
-        says: &mut Vec<Message>,
-    ) {
-        let tests_car = self.test().kind != TestKind::HandPump;
-        match self.volume_from {
-            VolumeFrom::StrokesLess => {
-                says.push(Message::new("hold-strokes-few").with("volume", Arg::Cm3(numbers.volume_cm3)))
-            }
-            VolumeFrom::StrokesMore => says.push(Message::new("hold-strokes-many")),
-            VolumeFrom::Circuit | VolumeFrom::Both => {}
-        }
-        if posterior.strain() > STRAINED {
-            says.push(Message::new("hold-readings-scatter"));
-        }
-        if numbers.start_kpa < NEAR_TARGET * numbers.target_kpa {
-            let target = Arg::Pressure(kpa(numbers.target_kpa));
-            says.push(Message::new("hold-start-low").with("target", target));
-        }
-        if tests_car && self.tester.is_none() {
-            says.push(Message::new("tester-not-tested"));
-        }
-        if let Some(tester) = self.tester.filter(|t| t.value > 0.0) {
-            let leak = LeakRate::from_std_m3_s(tester.value).std_cm3_min();
-            says.push(Message::new("hold-tester-taken-off").with("leak", Arg::Leak(leak)));
-        }
-        if self.has_bleed() {
-            says.push(Message::new("hold-bleed-normal"));
-        }
-        let holds = matches!(outcome, Outcome::Holds | Outcome::SlowLeak);
-        if holds && self.has(ComponentKind::Mount) {
-            says.push(Message::new("hold-clears-no-torn-mount"));
-        }
-        if holds && self.has(ComponentKind::Hose) && self.volume_from != VolumeFrom::Both {
-            says.push(Message::new("hold-clears-no-blocked-hose"));
-        }
-        if let Some(form) = numbers.form {
-            says.push(Message::new(match form {
-                LeakForm::Hole => "hold-form-hole",
-                LeakForm::Viscous => "hold-form-thin-path",
-            }));
-        }
-        says.extend(additivity::compare(
-            self.circuit,
-            self.situation,
-            self.earlier,
-            self.reading,
-            numbers,
-        ));
-        says.extend(effect::of_result(
-            self.circuit,
-            self.situation,
-            self.earlier,
-            self.test(),
-            numbers,
-        ));
-    }
-
     fn has(&self, kind: ComponentKind) -> bool {
         self.circuit.scope(self.test()).is_some_and(|s| {
             s.parts
@@ -425,8 +310,4 @@ impl Case<'_> {
 /// A pressure from kPa.
 pub(super) fn kpa(figure: f64) -> holdfast_measure::Pressure {
     holdfast_measure::Pressure::new::<uom::si::pressure::kilopascal>(figure)
-}
-
-fn hole_mm(leak: f64) -> f64 {
-    holdfast_measure::ideal_hole(LeakRate::from_std_cm3_min(leak)).get::<uom::si::length::millimeter>()
 }

@@ -1,0 +1,405 @@
+use serde_json::json;
+
+use super::*;
+use Outcome::{AsExpected as Good, NotAsExpected as Bad, Undecided as Open};
+
+#[test]
+fn power_at_the_pins_of_a_ground_switched_circuit() {
+    let ground = known();
+    expect(
+        &ground,
+        "supply-volts",
+        json!({"pin1": 12.4, "pin2": 0.02, "battery": 12.5}),
+        Good,
+        "supply-volts-one",
+    );
+    expect(
+        &ground,
+        "supply-volts",
+        json!({"pin1": 0.02, "pin2": 12.4, "battery": 12.5}),
+        Good,
+        "supply-volts-one",
+    );
+    expect(
+        &ground,
+        "supply-volts",
+        json!({"pin1": 12.4, "pin2": 2.5, "battery": 12.5}),
+        Good,
+        "supply-volts-one",
+    );
+    expect(
+        &ground,
+        "supply-volts",
+        json!({"pin1": 0.0, "pin2": 0.02, "battery": 12.5}),
+        Bad,
+        "supply-volts-none",
+    );
+    expect(
+        &ground,
+        "supply-volts",
+        json!({"pin1": 12.4, "pin2": 12.4, "battery": 12.5}),
+        Open,
+        "supply-volts-both",
+    );
+    expect(
+        &ground,
+        "supply-volts",
+        json!({"pin1": 8.0, "pin2": 0.0, "battery": 12.5}),
+        Bad,
+        "supply-volts-low",
+    );
+    expect(
+        &plain(),
+        "supply-volts",
+        json!({"pin1": 0.0, "pin2": 0.02, "battery": 12.5}),
+        Bad,
+        "supply-volts-none",
+    );
+}
+
+/// Source: trade sheet, 1.4.
+#[test]
+fn power_at_the_pins_depends_on_the_layout() {
+    let none = json!({"pin1": 0.0, "pin2": 0.02, "battery": 12.5});
+    let supply = with(known(), json!({"switched": "supply"}));
+    expect(
+        &supply,
+        "supply-volts",
+        none.clone(),
+        Good,
+        "supply-volts-none-normal",
+    );
+    expect(
+        &supply,
+        "supply-volts",
+        json!({"pin1": 12.4, "pin2": 0.0, "battery": 12.5}),
+        Bad,
+        "supply-volts-always-on",
+    );
+    let relay = with(known(), json!({"feed": "relay"}));
+    expect(
+        &relay,
+        "supply-volts",
+        none.clone(),
+        Open,
+        "supply-volts-relay-off",
+    );
+    let at_idle = json!({"pin1": 0.0, "pin2": 0.02, "battery": 13.9, "engine": "idle"});
+    expect(&relay, "supply-volts", at_idle, Bad, "supply-volts-none");
+    let push_pull = with(known(), json!({"electric": "push-pull"}));
+    expect(
+        &push_pull,
+        "supply-volts",
+        json!({"pin1": 12.4, "pin2": 12.4, "battery": 12.5}),
+        Good,
+        "supply-volts-both-normal",
+    );
+}
+
+#[test]
+fn battery_is_what_it_is_now() {
+    // 11.9 V would be low against a fresh battery, and is all there is here.
+    expect(
+        &known(),
+        "supply-volts",
+        json!({"pin1": 11.7, "pin2": 0.0, "battery": 11.8}),
+        Good,
+        "supply-volts-one",
+    );
+    expect(
+        &known(),
+        "supply-volts",
+        json!({"pin1": 11.7, "pin2": 0.0, "battery": 12.9}),
+        Bad,
+        "supply-volts-low",
+    );
+}
+
+#[test]
+fn a_corroded_joint_shows_only_under_load() {
+    let volts = (
+        "supply-volts",
+        json!({"pin1": 12.4, "pin2": 0.0, "battery": 12.5}),
+    );
+    let answers = [
+        volts.clone(),
+        ("supply-loaded", json!({"pin1": 3.1, "battery": 12.5})),
+    ];
+    let low = result(&known(), &Situation::default(), &answers);
+    assert_eq!(low.outcome, Bad);
+    assert!(says(&low, "supply-loaded-hidden-joint"), "{low:?}");
+    let good = [volts, ("supply-loaded", json!({"pin1": 12.1}))];
+    assert_eq!(first(&known(), &good), (Good, "supply-loaded-good".into()));
+    expect(
+        &known(),
+        "supply-loaded",
+        json!({"pin1": 11.9, "battery": 12.5}),
+        Open,
+        "supply-loaded-marginal",
+    );
+}
+
+#[test]
+fn the_fuse_in_both_forms() {
+    let fuse = |answer: Json, outcome, message| expect(&known(), "fuse", answer, outcome, message);
+    fuse(json!({"in_v": 12.4, "out_v": 12.4}), Good, "fuse-good");
+    fuse(json!({"in_v": 12.4, "out_v": 0.0}), Bad, "fuse-blown");
+    fuse(json!({"in_v": 0.0, "out_v": 0.0}), Bad, "fuse-no-feed");
+    fuse(json!({"in_v": 12.4, "out_v": 9.0}), Bad, "fuse-loses");
+    fuse(json!({"in_v": 12.4}), Open, "fuse-one-side");
+    fuse(json!({"ohms": 0.2}), Good, "fuse-ohms-good");
+    fuse(json!({"ohms": 40}), Bad, "fuse-ohms-bad");
+    fuse(json!({"open": true}), Bad, "fuse-open");
+    let relay = with(known(), json!({"feed": "relay"}));
+    expect(
+        &relay,
+        "fuse",
+        json!({"in_v": 0.0, "out_v": 0.0}),
+        Open,
+        "fuse-no-feed-relay",
+    );
+}
+
+#[test]
+fn wires_by_ohms() {
+    expect(
+        &known(),
+        "power-wire",
+        json!({"ohms": 0.4}),
+        Good,
+        "power-wire-good",
+    );
+    expect(
+        &known(),
+        "power-wire",
+        json!({"ohms": 1.4}),
+        Open,
+        "power-wire-marginal",
+    );
+    expect(
+        &known(),
+        "power-wire",
+        json!({"ohms": 12}),
+        Bad,
+        "power-wire-high",
+    );
+    expect(
+        &known(),
+        "power-wire",
+        json!({"open": true}),
+        Bad,
+        "power-wire-open",
+    );
+    expect(
+        &known(),
+        "power-wire",
+        json!({"ohms": 0.4, "drop_v": 1.2}),
+        Bad,
+        "power-wire-drop",
+    );
+    expect(
+        &known(),
+        "control-wire",
+        json!({"ohms": 0.5, "to_ground_open": true}),
+        Good,
+        "control-wire-good",
+    );
+    expect(
+        &known(),
+        "control-wire",
+        json!({"ohms": 0.5, "to_ground_open": false}),
+        Bad,
+        "control-wire-to-ground",
+    );
+    expect(
+        &known(),
+        "control-wire",
+        json!({"ohms": 0.5, "to_battery_open": false}),
+        Bad,
+        "control-wire-to-battery",
+    );
+    expect(
+        &known(),
+        "control-wire",
+        json!({"open": true}),
+        Bad,
+        "control-wire-open",
+    );
+    // Leads of 1.0 Ω would make a good wire look bad, and are taken off.
+    let leads = [
+        ("prove-meter", json!({"ohms": 1.0})),
+        ("power-wire", json!({"ohms": 1.4})),
+    ];
+    assert_eq!(first(&known(), &leads).0, Good);
+}
+
+/// Source: trade sheet, 1.3 and 6: the connected reading decides.
+#[test]
+fn an_open_connector_never_ends_in_the_module() {
+    for choice in [known(), plain(), with(known(), json!({"window": "idle_in_gear"}))] {
+        let (outcome, message) = first(
+            &choice,
+            &[("valve-volts", json!({"volts": 0.0, "battery": 13.9}))],
+        );
+        assert_eq!((outcome, message.as_str()), (Open, "valve-volts-open-none"));
+    }
+    expect(
+        &known(),
+        "valve-volts",
+        json!({"volts": 0.0, "plugged_v": 13.6, "battery": 13.9}),
+        Good,
+        "valve-volts-good",
+    );
+    expect(
+        &known(),
+        "valve-volts",
+        json!({"volts": 13.8, "plugged_v": 13.6, "battery": 13.9}),
+        Good,
+        "valve-volts-good",
+    );
+    expect(
+        &known(),
+        "valve-volts",
+        json!({"volts": 0.0, "plugged_v": 0.0, "battery": 13.9}),
+        Bad,
+        "valve-volts-none",
+    );
+    expect(
+        &known(),
+        "valve-volts",
+        json!({"volts": 0.0, "connected": true, "battery": 13.9}),
+        Bad,
+        "valve-volts-none",
+    );
+    expect(
+        &known(),
+        "valve-volts",
+        json!({"volts": 13.8, "plugged_v": 2.8, "battery": 13.9}),
+        Bad,
+        "valve-volts-low",
+    );
+}
+
+#[test]
+fn nothing_outside_the_window_says_nothing() {
+    let gear = with(known(), json!({"window": "idle_in_gear"}));
+    let at_idle = json!({"volts": 0.0, "plugged_v": 0.0, "battery": 13.9, "engine": "idle"});
+    let idle = result(&gear, &Situation::default(), &[("valve-volts", at_idle)]);
+    assert_eq!(idle.outcome, Open);
+    assert!(says(&idle, "command-window-not-met"));
+    let in_gear = json!({"volts": 0.0, "plugged_v": 0.0, "battery": 13.9, "engine": "in_gear"});
+    expect(&gear, "valve-volts", in_gear, Bad, "valve-volts-none");
+    let unknown = json!({"volts": 0.0, "plugged_v": 0.0, "battery": 13.9});
+    expect(&plain(), "valve-volts", unknown.clone(), Open, "valve-volts-none");
+    expect(
+        &gear,
+        "delivered",
+        json!({"gauge": 0, "engine": "idle"}),
+        Open,
+        "delivered-none",
+    );
+    expect(&known(), "delivered", json!({"gauge": 0}), Bad, "delivered-none");
+    // Vacuum that came proves the window.
+    let shown = [("delivered", json!({"gauge": 18.5})), ("valve-volts", unknown)];
+    assert_eq!(first(&plain(), &shown).0, Bad);
+}
+
+#[test]
+fn the_control_pin_switches() {
+    expect(
+        &known(),
+        "control-pin",
+        json!({"off_v": 13.8, "on_v": 0.3, "battery": 13.9}),
+        Good,
+        "control-pin-good",
+    );
+    expect(
+        &known(),
+        "control-pin",
+        json!({"off_v": 13.8, "on_v": 13.8, "battery": 13.9}),
+        Bad,
+        "control-pin-no-change",
+    );
+    expect(
+        &plain(),
+        "control-pin",
+        json!({"off_v": 13.8, "on_v": 13.8, "battery": 13.9}),
+        Open,
+        "control-pin-no-change",
+    );
+    expect(
+        &known(),
+        "control-pin",
+        json!({"off_v": 0.1, "on_v": 0.1, "battery": 13.9}),
+        Bad,
+        "control-pin-always-low",
+    );
+    expect(
+        &known(),
+        "control-pin",
+        json!({"off_v": 13.8, "on_v": 5.0, "battery": 13.9}),
+        Bad,
+        "control-pin-weak",
+    );
+    expect(
+        &known(),
+        "control-pin",
+        json!({"off_v": 13.8}),
+        Open,
+        "control-pin-off-good",
+    );
+    let supply = with(known(), json!({"switched": "supply"}));
+    expect(
+        &supply,
+        "control-pin",
+        json!({"off_v": 0.0, "on_v": 13.6, "battery": 13.9}),
+        Good,
+        "control-pin-good",
+    );
+    let pulsed = with(known(), json!({"electric": "pulsed-with-diode"}));
+    expect(
+        &pulsed,
+        "control-pin",
+        json!({"off_v": 13.8, "on_v": 8.0, "battery": 13.9}),
+        Good,
+        "control-pin-pulsed",
+    );
+}
+
+#[test]
+fn the_coil_s_band_goes_with_temperature() {
+    expect(
+        &known(),
+        "coil",
+        json!({"ohms": 28.5, "to_case_open": true}),
+        Good,
+        "coil-good",
+    );
+    expect(&known(), "coil", json!({"open": true}), Bad, "coil-open");
+    expect(&known(), "coil", json!({"ohms": 2}), Bad, "coil-shorted");
+    expect(
+        &known(),
+        "coil",
+        json!({"ohms": 28.5, "to_case_open": false}),
+        Bad,
+        "coil-to-case",
+    );
+    // Source: references, e: copper at 80 °C has 1.2358 times its resistance at 20 °C; 31 Ω reads 38.3.
+    expect(
+        &known(),
+        "coil",
+        json!({"ohms": 38.3, "hot": true}),
+        Good,
+        "coil-good",
+    );
+    expect(
+        &known(),
+        "coil",
+        json!({"ohms": 38.3, "hot": false}),
+        Bad,
+        "coil-high",
+    );
+    // Of an unknown coil only the usual band is known, so its edge is no finding.
+    expect(&plain(), "coil", json!({"ohms": 15}), Open, "coil-near-band");
+    expect(&plain(), "coil", json!({"ohms": 300}), Bad, "coil-high");
+}
