@@ -2,7 +2,7 @@
 
 use holdfast_measure::{
     HoldData, HoldKind, HoldSetup, LeakForm, Measured, Pressure, PressureUnit, ThermodynamicTemperature,
-    Time, infer_leak, limit_leak, predict_form, volume_from_strokes,
+    Time, limit_leak, predict_form, volume_from_strokes,
 };
 use uom::si::pressure::pascal;
 use uom::si::thermodynamic_temperature::degree_celsius;
@@ -98,7 +98,14 @@ pub(crate) fn tester_leak(circuit: &Circuit, situation: &Situation, earlier: &[R
     let seen = quick_leak(circuit, situation, None, reading)?;
     // Nothing proved: anything from none to the upper end, so nothing is taken off but the doubt.
     let proved = seen.value > 1.96 * seen.u;
-    Some(if proved { seen } else { Measured { value: 0.0, u: seen.value / 1.96 + seen.u } })
+    Some(if proved {
+        seen
+    } else {
+        Measured {
+            value: 0.0,
+            u: seen.value / 1.96 + seen.u,
+        }
+    })
 }
 
 /// What the circuit lets in on purpose in this test, std m³/s.
