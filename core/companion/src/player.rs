@@ -1,6 +1,8 @@
 //! For programs that play a whole job in Rust: what is asked, what came out. Not part of what phones load.
 
-use holdfast_diagnose::{Circuit, CircuitChoice, Finding, Policy, Situation, TestId, TestResult, TestSpec};
+use holdfast_diagnose::{
+    Answer, CarState, Circuit, CircuitChoice, Finding, Policy, Situation, TestId, TestResult, TestSpec,
+};
 
 use crate::companion::Companion;
 use crate::job::Because;
@@ -185,6 +187,19 @@ impl Companion {
     pub fn refuse(&mut self, reason: &str, clock: &Clock) -> Result<(), crate::ActError> {
         let mut turn = Turn::new(clock);
         crate::flow::refuse(self, reason, &mut turn)?;
+        self.finish(turn).map(|_| ())
+    }
+
+    /// Hands in an answer to the test shown that a person can't type: a gauge trace, recorded vibration.
+    ///
+    /// # Errors
+    /// As [`Companion::act`].
+    pub fn answer(&mut self, answer: Answer, state: CarState, clock: &Clock) -> Result<(), crate::ActError> {
+        let At::Test(at) = self.session.at.clone() else {
+            return Ok(());
+        };
+        let mut turn = Turn::new(clock);
+        crate::flow::hand_in_answer(self, at, answer, state, &mut turn)?;
         self.finish(turn).map(|_| ())
     }
 

@@ -33,6 +33,7 @@ use crate::session::At;
 use crate::turn::Turn;
 
 pub(crate) use places::leave_and_enter;
+pub(crate) use reading::hand_in_answer;
 pub(crate) use settings::payloads as settings_payloads;
 pub(crate) use test::refuse;
 pub(crate) use vehicle::state_circuit;

@@ -80,6 +80,26 @@ pub(super) fn hand_in(
     }
 }
 
+/// Hands in an answer with nothing typed for it.
+pub(crate) fn hand_in_answer(
+    core: &mut Companion,
+    at: TestAt,
+    answer: Answer,
+    state: CarState,
+    turn: &mut Turn<'_>,
+) -> Result<(), ActError> {
+    hand_in(
+        core,
+        at,
+        answer,
+        Handed {
+            state,
+            ..Handed::default()
+        },
+        turn,
+    )
+}
+
 /// The reading as it is logged.
 fn record(reading: &Reading, typed: Vec<Typed>, hold: Option<&Running>) -> Result<ReadingRecord, ActError> {
     Ok(ReadingRecord {
