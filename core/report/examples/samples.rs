@@ -6,8 +6,8 @@ use std::path::PathBuf;
 
 use holdfast_report::theme::Theme;
 use holdfast_report::{
-    Dash, Ends, Item, Paper, PhotoMark, PhotoScene, Point, Role, Scene, Spot, Stroke, band, circuit_map,
-    connector_face, gauge, hold_chart, pages, photo, render_pdf, render_png,
+    Block, Dash, Ends, Item, Paper, PhotoMark, PhotoScene, Point, Role, Scene, Spot, Stroke, band,
+    circuit_map, connector_face, gauge, hold_chart, pages, photo, render_pdf, render_png,
 };
 
 #[path = "../tests/layouts/mod.rs"]
@@ -84,6 +84,13 @@ fn main() -> Result<(), Box<dyn Error>> {
     for (name, paper) in [("report-a4", Paper::A4), ("report-letter", Paper::Letter)] {
         std::fs::write(folder.join(format!("{name}.pdf")), render_pdf(&report, paper)?)?;
     }
+    // Names and notes as they really come: other scripts, control characters, no spaces, far too long.
+    let mut odd = sample_report::report(90, None);
+    odd.facts[5].value =
+        "\u{202e}Ahmad \u{5d0}\u{5d1} 山田 🚗\u{7} Łukasz Ødegård Παπαδόπουλος Щербаков".into();
+    odd.customer.push(Block::Text("note ".repeat(2_000)));
+    odd.evidence.blocks.push(Block::Text("x".repeat(3_000)));
+    std::fs::write(folder.join("report-odd.pdf"), render_pdf(&odd, Paper::A4)?)?;
     if let Some(first) = pages(&report, Paper::A4).first() {
         std::fs::write(
             folder.join("report-preview.png"),

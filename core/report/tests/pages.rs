@@ -145,6 +145,58 @@ fn a_report_without_title_or_language_is_refused() {
 }
 
 #[test]
+fn pictures_go_into_the_file_once_however_often_they_are_shown() -> Outcome {
+    let folder = tempfile::tempdir()?;
+    let path = folder.path().join("split.png");
+    let scene = holdfast_report::gauge(&layouts::samples::dial());
+    std::fs::write(
+        &path,
+        holdfast_report::render_png(&scene, holdfast_report::theme::Theme::Day, 400)?,
+    )?;
+    let mut sample = report(1, path.to_str());
+    let once = render_pdf(&sample, Paper::A4)?.len();
+    if let Some(Block::Figure(figure)) = sample.evidence.blocks.last().cloned() {
+        sample.evidence.blocks.push(Block::Figure(figure));
+    }
+    let twice = render_pdf(&sample, Paper::A4)?.len();
+    let picture = std::fs::metadata(&path)?.len() as usize;
+    assert!(
+        once > picture / 2 && twice - once < picture / 2,
+        "{once}, {twice}, picture {picture}"
+    );
+    Ok(())
+}
+
+#[test]
+fn a_figure_taller_than_the_page_is_made_to_fit_under_its_heading() {
+    let mut sample = report(1, None);
+    let tall = holdfast_report::Scene {
+        width: 100.0,
+        height: 5_000.0,
+        alt: "tall".into(),
+        items: vec![],
+    };
+    let figure = holdfast_report::Figure {
+        scene: tall,
+        caption: "Tall".into(),
+        width_share: 1.0,
+    };
+    sample.evidence.blocks = vec![Block::Figure(figure)];
+    let pages = texts(&sample, Paper::Letter);
+    let page = pages.iter().find(|p| p.iter().any(|t| t == "Evidence"));
+    assert!(page.is_some_and(|p| p.iter().any(|t| t == "Tall")));
+}
+
+#[test]
+fn customers_page_is_one_page_on_both_papers() {
+    for paper in [Paper::A4, Paper::Letter] {
+        let pages = texts(&report(10, None), paper);
+        assert!(pages[0].iter().any(|t| t == "Work done by"), "{paper:?}");
+        assert!(pages[1].iter().any(|t| t == "Evidence"), "{paper:?}");
+    }
+}
+
+#[test]
 fn a_missing_picture_is_named() {
     let sample = report(1, Some("/nowhere/split.jpg"));
     match render_pdf(&sample, Paper::A4) {

@@ -39,7 +39,7 @@ const HEIGHT: f32 = 132.0;
 const LEFT: f32 = 18.0;
 const RIGHT: f32 = 342.0;
 const AXIS: f32 = 84.0;
-const SMALL: f32 = 14.0;
+const SMALL: f32 = 15.0;
 const BIG: f32 = 22.0;
 
 /// Draws the band, 360 by 132 units.

@@ -51,7 +51,7 @@ pub struct GroundPlace {
 const WIDTH: f32 = 360.0;
 const HEIGHT: f32 = 264.0;
 const PIN_Y: f32 = 104.0;
-const SMALL: f32 = 14.0;
+const SMALL: f32 = 15.0;
 
 /// Draws the face, 360 by 264 units.
 #[must_use]

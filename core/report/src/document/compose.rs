@@ -21,6 +21,8 @@ const FINDING_LEADING: f32 = 22.0;
 /// A measure longer than this is hard to read: running text stays narrower than figures and tables.
 const MEASURE: f32 = 430.0;
 const BETWEEN: f32 = 9.0;
+/// No figure is taller than this share of a page, so that its heading and caption find room beside it.
+const TALLEST: f32 = 0.75;
 
 /// A report laid out: pages, and what is where.
 pub(crate) struct Laid {
@@ -119,7 +121,7 @@ impl Look {
 impl Composer<'_> {
     /// The customer's page, its figures as large as lets it stay one page; full size where that can't be.
     fn customer_on_one_page(&mut self) {
-        for shrink in [1.0, 0.88, 0.76, 0.66, 1.0] {
+        for shrink in [1.0, 0.88, 0.76, 0.66, 0.56, 0.48, 1.0] {
             self.pieces.clear();
             self.tree = Tree::new();
             self.figures = 0;
@@ -494,7 +496,7 @@ impl Composer<'_> {
             };
             let share = share * self.shrink;
             let mut captions = self.caption(&input.caption, column);
-            let room = self.sheet.text_height() - captions.len() as f32 * 13.0 - 12.0;
+            let room = self.sheet.text_height() * TALLEST;
             let scale = (column * share / input.scene.width.max(1.0)).min(room / input.scene.height.max(1.0));
             let height = input.scene.height * scale;
             let node = self.tree.add(

@@ -16,14 +16,15 @@ const TOP: f32 = 32.0;
 const STEM: f32 = 27.0;
 /// From that line to the words.
 const WORDS: f32 = 24.0;
-const LABEL: f32 = 13.0;
-const LEADING: f32 = 15.0;
+const MARK: f32 = 13.0;
 /// Shares below this get no number, those below `LEAST_RING` no ring: the eye shall go to the few that matter.
 const LEAST_SHARE: f64 = 0.01;
 const LEAST_RING: f64 = 0.05;
 
 struct Sheet {
     column: f32,
+    /// Type size of the names: larger where there is room.
+    label: f32,
 }
 
 impl Sheet {
@@ -45,6 +46,7 @@ pub(crate) fn draw(map: &CircuitMap, grid: &Grid) -> Scene {
     let width = (grid.columns as f32 * LEAST_COLUMN).max(LEAST_WIDTH);
     let sheet = Sheet {
         column: (width / grid.columns as f32).min(MOST_COLUMN),
+        label: if grid.columns <= 2 { 15.0 } else { 13.0 },
     };
     let mut sketch = Sketch::new();
     let testing = map.parts.iter().any(|p| p.in_test);
@@ -82,7 +84,7 @@ fn line(sketch: &mut Sketch, sheet: &Sheet, grid: &Grid, parts: &[MapPart], (fro
             } else {
                 second
             };
-            let words = Ruler::of(Weight::Bold, LABEL)
+            let words = Ruler::of(Weight::Bold, sheet.label)
                 .width(&name.label)
                 .min(sheet.words());
             let end = sheet.centre(right);
@@ -137,7 +139,7 @@ fn draw_part(sketch: &mut Sketch, sheet: &Sheet, part: &MapPart, cell: Cell, tes
         sketch.text(
             at(pin.x, pin.y + 4.5),
             Anchor::Middle,
-            LABEL,
+            MARK,
             Weight::Bold,
             Role::OnNeedle,
             &point.mark,
@@ -151,6 +153,7 @@ fn draw_part(sketch: &mut Sketch, sheet: &Sheet, part: &MapPart, cell: Cell, tes
 /// The label beside the symbol and the number under it, three lines at most.
 fn words(sketch: &mut Sketch, sheet: &Sheet, part: &MapPart, centre: Point, role: Role) {
     let left = centre.x + WORDS;
+    let leading = sheet.label + 2.0;
     let weight = if part.in_test {
         Weight::Bold
     } else {
@@ -160,21 +163,21 @@ fn words(sketch: &mut Sketch, sheet: &Sheet, part: &MapPart, centre: Point, role
     let lines = wrapped(
         &part.label,
         weight,
-        LABEL,
+        sheet.label,
         sheet.words(),
         if number.is_some() { 2 } else { 3 },
     );
     let count = lines.len() + usize::from(number.is_some());
-    let mut y = centre.y + 4.5 - (count.max(1) - 1) as f32 * LEADING / 2.0;
+    let mut y = centre.y + 4.5 - (count.max(1) - 1) as f32 * leading / 2.0;
     for line in &lines {
-        sketch.text(at(left, y), Anchor::Start, LABEL, weight, role, line);
-        y += LEADING;
+        sketch.text(at(left, y), Anchor::Start, sheet.label, weight, role, line);
+        y += leading;
     }
     if let Some(number) = number {
         sketch.text(
             at(left, y),
             Anchor::Start,
-            LABEL,
+            sheet.label,
             Weight::Bold,
             Role::Needle,
             &number.text,
