@@ -119,14 +119,22 @@ impl Look {
 }
 
 impl Composer<'_> {
-    /// The customer's page, its figures as large as lets it stay one page; full size where that can't be.
+    /// The customer's page, its figures and gaps as large as lets it stay one page; full size where that can't be.
     fn customer_on_one_page(&mut self) {
-        for shrink in [1.0, 0.88, 0.76, 0.66, 0.56, 0.48, 1.0] {
+        for (shrink, tighten) in [
+            (1.0, 1.0),
+            (0.88, 1.0),
+            (0.88, 0.75),
+            (0.76, 0.7),
+            (0.66, 0.65),
+            (1.0, 1.0),
+        ] {
             self.pieces.clear();
             self.tree = Tree::new();
             self.figures = 0;
             self.shrink = shrink;
             self.customer();
+            self.pieces.iter_mut().for_each(|piece| piece.gap *= tighten);
             if flow(self.pieces.clone(), self.sheet, &mut Tree::new()).len() == 1 {
                 break;
             }
