@@ -1,6 +1,15 @@
-//! Scenes placed on a page.
+//! Scenes placed on a page, with their captions.
 
-use crate::scene::{Item, Point, Scene, Stroke};
+use super::compose::Composer;
+use super::flow::{Piece, Run};
+use super::input::Figure;
+use super::look::Look;
+use super::structure::{Kind, NodeId};
+use crate::diagram::sketch::at;
+use crate::scene::{Anchor, Item, Point, Role, Scene, Stroke, Weight};
+
+/// No figure is taller than this share of a page, so that its heading and caption find room beside it.
+const TALLEST: f32 = 0.75;
 
 /// A scene's items, scaled and moved; places to touch are left out, they mean nothing on paper.
 pub(crate) fn items(scene: &Scene, offset: Point, scale: f32) -> Vec<Item> {
@@ -111,4 +120,109 @@ pub(crate) fn placed(item: &Item, offset: Point, scale: f32) -> Item {
             label: label.clone(),
         },
     }
+}
+
+impl Composer<'_> {
+    /// One figure, or two beside each other, with captions; one piece.
+    pub(super) fn figures(&mut self, parent: NodeId, figures: &[Figure]) {
+        const GUTTER: f32 = 24.0;
+        let count = figures.len().max(1) as f32;
+        let column = (self.sheet.text_width() - GUTTER * (count - 1.0)) / count;
+        let mut runs = Vec::new();
+        let mut tallest: f32 = 0.0;
+        for (i, input) in figures.iter().enumerate() {
+            let x = i as f32 * (column + GUTTER);
+            let share = if figures.len() == 1 {
+                input.width_share.clamp(0.2, 1.0)
+            } else {
+                1.0
+            };
+            let share = share * self.shrink;
+            let mut captions = self.caption(&input.caption, column);
+            let room = self.sheet.text_height() * TALLEST;
+            let scale = (column * share / input.scene.width.max(1.0)).min(room / input.scene.height.max(1.0));
+            let height = input.scene.height * scale;
+            let node = self.tree.add(
+                parent,
+                Kind::Figure {
+                    alt: alt_of(&input.scene, &input.caption),
+                },
+            );
+            runs.push(Run {
+                node: Some(node),
+                items: items(&input.scene, at(x, 0.0), scale),
+            });
+            let mut y = height + 6.0;
+            if !captions.is_empty() {
+                let node = self.tree.add(parent, Kind::Caption);
+                let mut items = Vec::new();
+                for line in &mut captions {
+                    for item in line.iter() {
+                        items.push(placed(item, Point { x, y }, 1.0));
+                    }
+                    y += 13.0;
+                }
+                runs.push(Run {
+                    node: Some(node),
+                    items,
+                });
+            }
+            tallest = tallest.max(y);
+        }
+        self.pieces.push(Piece {
+            gap: 12.0,
+            height: tallest,
+            runs,
+            ..Piece::default()
+        });
+    }
+
+    /// The caption as lines of items: number in bold, then the words.
+    fn caption(&mut self, words: &str, width: f32) -> Vec<Vec<Item>> {
+        if words.is_empty() {
+            return Vec::new();
+        }
+        self.figures += 1;
+        let number = format!(
+            "{} ",
+            self.report
+                .words
+                .figure
+                .replace("{number}", &self.figures.to_string())
+        );
+        let look = Look {
+            size: 9.0,
+            leading: 13.0,
+            weight: Weight::Regular,
+            role: Role::Ink,
+        };
+        let bold = Look {
+            weight: Weight::Bold,
+            ..look
+        };
+        let taken = self.type_.width(&number, bold.weight, bold.size) + 4.0;
+        let lines = self.type_.wrap(words, look.weight, look.size, width - taken);
+        lines
+            .into_iter()
+            .enumerate()
+            .map(|(i, line)| {
+                let mut items = Vec::new();
+                if i == 0 {
+                    items.push(bold.item(0.0, 0.0, Anchor::Start, number.clone()));
+                }
+                items.push(look.item(taken, 0.0, Anchor::Start, line));
+                items
+            })
+            .collect()
+    }
+}
+
+/// The scene's own alternative text, or the caption where it has none.
+fn alt_of(scene: &Scene, caption: &str) -> String {
+    let alt = if scene.alt.trim().is_empty() {
+        caption
+    } else {
+        &scene.alt
+    };
+    alt.to_owned()
 }

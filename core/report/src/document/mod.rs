@@ -1,11 +1,14 @@
 //! The report: a plain input, laid out into pages, written as PDF.
 
 mod compose;
+mod facts;
 mod figure;
 mod flow;
 mod input;
+mod look;
 mod pdf;
 mod pdf_draw;
+mod prose;
 mod structure;
 mod table;
 

@@ -1,8 +1,9 @@
 //! Tables: columns as wide as they need, decimal marks under each other, hairlines, no boxes.
 
-use super::compose::{Composer, Look, SMALL, SMALL_LEADING, head_of};
+use super::compose::{Composer, head_of};
 use super::flow::{Piece, Run};
 use super::input::{Align, Table};
+use super::look::{Look, SMALL, SMALL_LEADING};
 use super::structure::{Kind, NodeId};
 use crate::diagram::sketch::{Sketch, at, solid};
 use crate::scene::{Anchor, Item, Role, Weight};
