@@ -124,6 +124,14 @@ fn ten_thousand_characters_without_a_space_stay_inside_the_measure() -> Outcome 
         ..Table::default()
     }));
     assert!(pages(&sample, Paper::A4).len() > 5);
+    // Words of one letter never shape narrower than this many to a line of the page.
+    for text in texts(&sample, Paper::A4).concat() {
+        assert!(
+            text.chars().count() <= 200,
+            "{} characters on a line",
+            text.chars().count()
+        );
+    }
     render_pdf(&sample, Paper::A4)?;
     Ok(())
 }
