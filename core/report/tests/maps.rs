@@ -82,6 +82,11 @@ fn every_part_has_a_place_of_its_own_big_enough_to_touch() {
 
 #[test]
 fn no_line_crosses_another_in_any_layout() {
+    let p = |x: f32, y: f32| Point { x, y };
+    assert!(
+        cross((p(5.0, 0.0), p(5.0, 9.0)), (p(0.0, 4.0), p(9.0, 4.0))),
+        "a crossing is seen"
+    );
     for (name, chains) in LAYOUTS {
         let strokes = strokes(&circuit_map(&map(chains)));
         for (i, a) in strokes.iter().enumerate() {
