@@ -354,7 +354,7 @@ mod tests {
             ambient_kpa: None,
             ..place
         };
-        // Source: references, a: ISO 2533 at 1,500 m, 84,559.7 Pa.
+        // Source: ISO 2533 at 1,500 m (geometric), 84,559.7 Pa.
         assert!((place.ambient().value / 84_559.7 - 1.0).abs() < 2e-4);
     }
 }

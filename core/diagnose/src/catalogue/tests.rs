@@ -92,7 +92,7 @@ fn every_test_makes_sense() {
     }
 }
 
-/// Source: the design's table of tests, minutes with access for this circuit.
+/// Source: common practice, no source; an agreed table of minutes, access of this circuit included.
 #[test]
 fn minutes_are_those_of_the_design() {
     let circuit = contract();
@@ -143,7 +143,7 @@ fn minutes_are_those_of_the_design() {
     assert_eq!(both, 8.0);
 }
 
-/// Source: the design's textbook order.
+/// The textbook order, as agreed for the fixed policy.
 #[test]
 fn every_test_of_the_textbook_order_is_there() {
     for test in [

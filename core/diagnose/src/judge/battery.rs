@@ -33,7 +33,7 @@ impl Band {
 }
 
 /// The battery at rest with the key on, V. Source: public texts, which agree within what a cheap meter tells
-/// (references, d and e); 11.8 and less asks for charging first (from memory).
+/// (0.2 V); 11.8 and less asks for charging first (from memory).
 pub(super) const AT_REST: Band = Band {
     low: 11.8,
     high: 12.9,

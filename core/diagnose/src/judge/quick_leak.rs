@@ -72,7 +72,8 @@ pub(super) fn quick_leak(
 
 /// The leak of viscous form through which `volume` loses `drop` from `start` in `seconds`, std m³/s.
 ///
-/// From `dp/dt = K·(pa² − p²)`: `K = (artanh(p1/pa) − artanh(p0/pa))/(pa·t)`. Source: references, c, 5.
+/// From `dp/dt = K·(pa² − p²)`: `K = (artanh(p1/pa) − artanh(p0/pa))/(pa·t)`. Source: compressible isothermal Poiseuille
+/// flow into a rigid volume, integrated in closed form.
 fn viscous(volume: f64, ambient: f64, start: f64, drop: f64, seconds: f64) -> f64 {
     let at = |vacuum: f64| ((ambient - vacuum) / ambient).clamp(0.0, 0.9999).atanh();
     let k = (at(start - drop.max(0.0)) - at(start)) / (ambient * seconds);

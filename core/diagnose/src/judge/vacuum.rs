@@ -22,8 +22,7 @@ const NOTHING_INHG: f64 = 2.0;
 const ARRIVES_S: (f64, f64) = (3.0, 5.0);
 /// Vacuum leaves within this, s; above the second the vent is blocked (from memory).
 const LEAVES_S: (f64, f64) = (2.0, 5.0);
-/// Branch volume for which the two seconds hold, cm³: 100 cm³ leave in 1.9 s through a 0.5 mm vent. Source: worked out in
-/// the trade sheet, 6.
+/// Branch volume for which the two seconds hold, cm³. Source: worked out: 100 cm³ leave in 1.9 s through a 0.5 mm vent.
 const LEAVES_CM3: f64 = 200.0;
 /// After it has left the gauge rests below this, Pa (1 inHg).
 pub(super) const RESTS_BELOW_PA: f64 = 3_386.389;

@@ -5,7 +5,6 @@ mod unbuilt;
 
 use holdfast_measure::{
     HoldData, HoldError, HoldSetup, LeakForm, LeakPosterior, LeakRate, Measured, infer_leak,
-    read_to_that_decides, seconds_to_decide,
 };
 
 use super::hold_setup::{
@@ -17,7 +16,7 @@ use crate::{
     Arg, Circuit, ComponentKind, HoldAnswer, HoldCourse, Message, Reading, Situation, TestId, TestKind,
 };
 
-/// P(over limit) up to which a part holds, and its complement from which it leaks. Source: the design's rule, in the form
+/// P(over limit) up to which a part holds, and its complement from which it leaks. Source: an agreed rule, in the form
 /// of JCGM 106, 7.
 const HOLDS_UP_TO: f64 = 0.05;
 const LEAKS_FROM: f64 = 0.95;
@@ -265,10 +264,9 @@ impl Case<'_> {
             says.push(Message::new("hold-tester-dominates"));
             return;
         }
-        numbers.more_seconds = seconds_to_decide(&self.setup, data, self.limit).ok().flatten();
-        numbers.finer_gauge = read_to_that_decides(&self.setup, data, self.limit)
-            .ok()
-            .flatten()
+        numbers.more_seconds = posterior.seconds_to_decide(&self.setup, data, self.limit);
+        numbers.finer_gauge = posterior
+            .read_to_that_decides(&self.setup, data, self.limit)
             .map(|step| FinerGauge {
                 read_to_kpa: self.setup.gauge.unit.to_pressure(step).value / 1000.0,
             });

@@ -57,7 +57,7 @@ fn power_at_the_pins_of_a_ground_switched_circuit() {
     );
 }
 
-/// Source: trade sheet, 1.4.
+/// Source: common practice, no source: with the supply side switched neither pin is live at rest.
 #[test]
 fn power_at_the_pins_depends_on_the_layout() {
     let none = json!({"pin1": 0.0, "pin2": 0.02, "battery": 12.5});
@@ -233,7 +233,7 @@ fn wires_by_ohms() {
     assert_eq!(first(&known(), &leads).0, Good);
 }
 
-/// Source: trade sheet, 1.3 and 6: the connected reading decides.
+/// Source: data sheets of driver chips: many switch off, or hold a bias, while nothing is connected.
 #[test]
 fn an_open_connector_never_ends_in_the_module() {
     for choice in [known(), plain(), with(known(), json!({"window": "idle_in_gear"}))] {
@@ -384,7 +384,7 @@ fn the_coil_s_band_goes_with_temperature() {
         Bad,
         "coil-to-case",
     );
-    // Source: references, e: copper at 80 °C has 1.2358 times its resistance at 20 °C; 31 Ω reads 38.3.
+    // Source: IEC 60028: copper at 80 °C has 1.2358 times its resistance at 20 °C; 31 Ω reads 38.3.
     expect(
         &known(),
         "coil",

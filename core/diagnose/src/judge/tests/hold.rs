@@ -98,7 +98,7 @@ fn the_contract_s_keys_stand_in_the_result() {
     assert!(json["leak_std_cm3_min"].get("low").is_some());
 }
 
-/// Source: trade sheet, 1.8: half an inHg in 20 s is 1.5 std cm³/min on the tester alone of 30 cm³.
+/// Source: worked out by hand, V·Δp/Δt: half an inHg in 20 s is 1.5 std cm³/min on the tester alone of 30 cm³.
 #[test]
 fn the_needle_rule_is_a_leak_of_the_volume() {
     let still = spots("hand-pump", 20.0, &[(20.0, 20.0)]);
@@ -267,7 +267,7 @@ fn the_parts_must_add_up_to_the_whole() {
     assert!(says(&judged(&fine(), &[branch], &more), "additivity-parts-more"));
 }
 
-/// Source: trade sheet, 1.9: a hole of 0.3 mm leaves 19.97 of 20 inHg behind a passage of 1.5 mm, one of 1.5 mm 5.8.
+/// Source: worked out apart from this code with ideal nozzles of equal coefficient: a hole of 0.3 mm leaves 19.97 of 20 inHg behind a passage of 1.5 mm, one of 1.5 mm 5.8.
 #[test]
 fn a_small_leak_leaves_the_mount_its_vacuum() {
     let source = reading("source", json!({"gauge": 20, "unit": "inHg"}));
@@ -284,7 +284,7 @@ fn a_small_leak_leaves_the_mount_its_vacuum() {
     };
     let (small, large) = (at(0.3), at(1.5));
     let inhg = |e: Effect| PressureUnit::InHg.from_pressure(e.at_mount);
-    // The hoses cost a little more than the sheet's bare passage: 0.06 inHg a metre at this flow (references, b).
+    // The hoses cost a little more than a bare passage: by Hagen–Poiseuille 0.06 inHg a metre at this flow.
     assert!(
         small.mount_keeps_it && (19.8..19.97).contains(&inhg(small)),
         "{}",
