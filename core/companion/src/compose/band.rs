@@ -36,29 +36,6 @@ pub(crate) fn band(
     )
 }
 
-/// What is expected of a field in words: "Expected: 11.8 V to 12.9 V."; empty where nothing certain is.
-#[must_use]
-pub(crate) fn expected_hint(
-    texts: &Texts,
-    job: &JobView,
-    test: &TestId,
-    state: CarState,
-    key: &FieldKey,
-) -> String {
-    let earlier: Vec<Reading> = job.done.iter().map(|(reading, _)| reading.clone()).collect();
-    let Some(expected) = expected_band(&job.circuit, &job.situation, &earlier, test, state, key) else {
-        return String::new();
-    };
-    let quantity = quantity(job, test, key);
-    texts.say_with(
-        "band-hint",
-        &Args::new().text(
-            "expected",
-            expected_words(texts, quantity, expected, texts.unit()),
-        ),
-    )
-}
-
 /// Every reading of a test that has an expected band, in the catalogue's order.
 #[must_use]
 pub(super) fn bands(texts: &Texts, job: &JobView, reading: &Reading, result: &TestResult) -> Vec<Scene> {

@@ -1,14 +1,16 @@
 //! The finding as a screen: the part and how sure, what speaks for and against, what stays open.
 
-use holdfast_diagnose::{ComponentId, Finding, Fix, Next, fix_for};
+use holdfast_diagnose::{ComponentId, Finding, Fix, Message, Next, fix_for};
 use holdfast_report::State;
 
 use super::map::{MapOf, circuit_map};
 use super::mark::mark;
-use super::overview::{button, causes, headline, sure};
+use super::overview::{button, cause_words, causes, headline, sure};
+use super::reasons::weighed;
+use super::repaired::{complaint_gone, is_good, repaired_sentence, retested};
 use crate::job::JobView;
 use crate::protocol::{Action, Button, ButtonWeight, FindingScreen, Mark, Place};
-use crate::text::{Args, Texts, capital, sentence};
+use crate::text::{Args, Texts, capital};
 
 /// Lines for and against on the screen (look.md: three each).
 const MOST_LINES: usize = 3;
@@ -23,18 +25,17 @@ const MOST_CAUSES: usize = 6;
 #[must_use]
 pub(crate) fn finding(texts: &Texts, job: &JobView) -> FindingScreen {
     let found = &job.finding;
-    let lines = |messages: &[holdfast_diagnose::Message]| -> Vec<String> {
-        texts
-            .messages(messages)
+    let lines = |messages: &[Message]| -> Vec<String> {
+        messages
             .iter()
             .take(MOST_LINES)
-            .map(|line| sentence(line))
+            .map(|message| weighed(texts, job, message))
             .collect()
     };
     FindingScreen {
-        headline: headline(texts, found),
-        certainty: certainty(texts, job),
-        mark: finding_mark(texts, found),
+        headline: headline_now(texts, job),
+        certainty: certainty_now(texts, job),
+        mark: finding_mark(texts, job),
         explains: explains(texts, found),
         speaks_for: lines(&found.speaks_for),
         speaks_against: lines(&found.speaks_against),
@@ -45,9 +46,29 @@ pub(crate) fn finding(texts: &Texts, job: &JobView) -> FindingScreen {
     }
 }
 
+/// The finding in one sentence; after a repair and its retest what those came to.
+#[must_use]
+pub(super) fn headline_now(texts: &Texts, job: &JobView) -> String {
+    repaired_sentence(texts, job).unwrap_or_else(|| headline(texts, &job.finding))
+}
+
+/// How sure; after a repair and its retest what was found before.
+#[must_use]
+pub(super) fn certainty_now(texts: &Texts, job: &JobView) -> String {
+    match (repaired_sentence(texts, job), job.finding.causes.first()) {
+        (Some(_), Some(cause)) => texts.say_with(
+            "certainty-before",
+            &Args::new()
+                .text("cause", cause_words(texts, cause))
+                .text("percent", texts.percent(sure(&job.finding))),
+        ),
+        _ => certainty(texts, job),
+    }
+}
+
 /// How sure, in plain words with the number: a percentage never stands alone.
 #[must_use]
-pub(super) fn certainty(texts: &Texts, job: &JobView) -> String {
+fn certainty(texts: &Texts, job: &JobView) -> String {
     if job.finding.causes.is_empty() {
         return texts.say("certainty-none");
     }
@@ -69,14 +90,22 @@ pub(super) fn certainty(texts: &Texts, job: &JobView) -> String {
 
 /// The state of the finding as shape and word.
 #[must_use]
-pub(super) fn finding_mark(texts: &Texts, finding: &Finding) -> Mark {
-    let (state, key) = finding_state(finding);
+fn finding_mark(texts: &Texts, job: &JobView) -> Mark {
+    let (state, key) = finding_state(job);
     mark(state, texts.say(key))
 }
 
 /// The state of the finding and the key of its word.
 #[must_use]
-pub(super) fn finding_state(finding: &Finding) -> (State, &'static str) {
+pub(super) fn finding_state(job: &JobView) -> (State, &'static str) {
+    let finding = &job.finding;
+    if let (Some(_), Some((_, (_, is)))) = (job.repaired(), retested(job)) {
+        return match (is_good(is.outcome), complaint_gone(job)) {
+            (true, Some(true)) => (State::Holds, "state-repaired"),
+            (true, _) => (State::Holds, "state-tests-good"),
+            (false, _) => (State::Leaks, "state-not-repaired"),
+        };
+    }
     match (finding.decided, finding.causes.first()) {
         (true, Some(cause)) if cause.faults.is_empty() => (State::Holds, "job-state-no-fault"),
         (true, Some(_)) => (State::Leaks, "job-state-found"),
@@ -159,7 +188,7 @@ fn buttons(texts: &Texts, job: &JobView) -> Vec<Button> {
         buttons.push(button(
             texts.say_with(
                 "finding-test-more",
-                &Args::new().text("test", texts.test_title(id)),
+                &Args::new().text("test", texts.test_name(id)),
             ),
             Action::ShowTest { test: id.to_string() },
             weight,

@@ -72,7 +72,7 @@ pub(crate) fn hold_chart(
     let alt = texts.say_with(
         "chart-alt",
         &Args::new()
-            .text("test", texts.test_title(&reading.test))
+            .text("test", texts.test_name(&reading.test))
             .text(
                 "fall",
                 result

@@ -216,7 +216,7 @@ fn about_words(texts: &Texts, words: String, subject: &Subject) -> String {
 #[must_use]
 pub(super) fn test_words(texts: &Texts, id: &str) -> String {
     id.parse::<TestId>()
-        .map_or_else(|_| id.to_owned(), |test| texts.test_title(&test))
+        .map_or_else(|_| id.to_owned(), |test| texts.test_name(&test))
 }
 
 fn read_words(texts: &Texts, circuit: &Circuit, record: &Reading) -> String {
@@ -234,7 +234,7 @@ fn read_words(texts: &Texts, circuit: &Circuit, record: &Reading) -> String {
     texts.say_with(
         key,
         &Args::new()
-            .text("test", texts.test_title(&reading.test))
+            .text("test", texts.test_name(&reading.test))
             .text("reading", reading_words(texts, circuit, &reading)),
     )
 }

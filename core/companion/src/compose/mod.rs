@@ -14,13 +14,15 @@ mod map;
 mod mark;
 mod overview;
 mod reading;
+mod reasons;
+mod repaired;
 mod report;
 mod test;
 #[cfg(test)]
 mod tests;
 mod time;
 
-pub(crate) use band::{band, expected_hint};
+pub(crate) use band::band;
 pub(crate) use connector::connector;
 pub(crate) use finding::finding;
 pub(crate) use hold::{before_and_after, dial, hold_chart};
@@ -28,6 +30,7 @@ pub(crate) use log::log_rows;
 pub(crate) use map::{MapOf, circuit_map, plain_map, template_card};
 pub(crate) use mark::{mark, mark_of, not_done};
 pub(crate) use overview::{causes, headline, overview, sure, test_rows};
+pub(crate) use repaired::repaired_sentence;
 pub(crate) use report::{PrintPhoto, ReportWishes, report};
 pub(crate) use test::{brief, result, test_args};
 pub(crate) use time::{date, date_and_time};

@@ -113,7 +113,7 @@ fn values_words(
     if words.is_empty() {
         texts.say("reading-nothing")
     } else {
-        words.join("; ")
+        capital(&words.join(", "))
     }
 }
 
@@ -133,18 +133,21 @@ fn field_words(
             return words;
         }
     }
-    let label = texts
-        .test_text(test, &format!("field-{field}"), &Args::new())
-        .unwrap_or_else(|| field.clone());
     let quantity = spec
         .and_then(|spec| spec.field(key.as_str()))
         .map(|field| field.quantity);
-    let label = label.trim_end_matches('?').to_owned();
+    let value = value_words(texts, quantity, value, unit);
+    let in_a_line = Args::new().text("value", value.as_str());
+    if let Some(words) = texts.test_text(test, &format!("field-{field}-read"), &in_a_line) {
+        return words;
+    }
+    let label = texts
+        .test_text(test, &format!("field-{field}"), &Args::new())
+        .unwrap_or_else(|| field.clone());
+    let label = label.trim_end_matches('?');
     texts.say_with(
         "reading-field",
-        &Args::new()
-            .text("label", label)
-            .text("value", value_words(texts, quantity, value, unit)),
+        &Args::new().text("label", label).text("value", value),
     )
 }
 

@@ -1,12 +1,13 @@
 //! A test in words: what is shown before it, and what came out.
 
 use holdfast_diagnose::{
-    CautionRef, EngineNeed, HoldResult, Needs, NotOffered, Outcome as Result, Profile, Reading, TestId,
-    TestResult, TestSpec, Window, hold_target,
+    Answer, CautionRef, EngineNeed, HoldResult, Needs, NotOffered, Outcome as Result, Profile, Reading,
+    TestId, TestResult, TestSpec, Window, hold_target,
 };
 use holdfast_measure::{Pressure, si::pressure::kilopascal};
 use holdfast_report::Scene;
 
+use super::reading::reading_words;
 use super::{hold::hold_chart, mark::mark_of};
 use crate::job::JobView;
 use crate::protocol::{Acknowledgement, Caution, Mark, Meaning, Signal, Step};
@@ -177,10 +178,22 @@ fn needs(texts: &Texts, spec: &TestSpec, args: &Args) -> Vec<String> {
 #[must_use]
 pub(crate) fn result(texts: &Texts, job: &JobView, reading: &Reading, result: &TestResult) -> Outcome {
     let mut said = texts.messages(&result.says).into_iter();
-    let sentence_seen = said.next().unwrap_or_default();
-    let meaning = said
-        .next()
-        .unwrap_or_else(|| means(texts, job, &reading.test, result.outcome));
+    let sentence_seen = match (&reading.answer, said.next()) {
+        (Answer::NotDone { .. } | Answer::NotAvailable, _) => texts.say_with(
+            "not-done",
+            &Args::new().text(
+                "reason",
+                reading_words(texts, &job.circuit, reading).to_lowercase(),
+            ),
+        ),
+        (_, first) => first.unwrap_or_default(),
+    };
+    let good = matches!(
+        result.outcome,
+        Result::Holds | Result::SlowLeak | Result::AsExpected
+    );
+    let meaning = if good { None } else { said.next() };
+    let meaning = meaning.unwrap_or_else(|| means(texts, job, &reading.test, result.outcome));
     let mut details: Vec<String> = said.collect();
     if let Some(hold) = &result.hold {
         details.extend(hold_details(texts, hold));
@@ -208,9 +221,14 @@ pub(crate) fn means(texts: &Texts, job: &JobView, test: &TestId, outcome: Result
 pub(super) fn hold_details(texts: &Texts, hold: &HoldResult) -> Vec<String> {
     let mut lines = Vec::new();
     if let Some(leak) = &hold.leak {
+        let key = if leak.value > 0.0 {
+            "detail-leak"
+        } else {
+            "detail-leak-none"
+        };
         lines.push(
             texts.say_with(
-                "detail-leak",
+                key,
                 &Args::new()
                     .text("leak", texts.leak(leak.value))
                     .text("low", texts.leak_number(leak.low))

@@ -265,7 +265,7 @@ fn interrupted(core: &Companion, running: &Running, by: CutOff, clock: &Clock) -
     let same_boot = running.since.elapsed_s(clock).is_some();
     let mut buttons = Vec::new();
     if same_boot {
-        buttons.push(primary(core.say("hold-go-on"), Action::GoOn));
+        buttons.push(primary(core.say("hold-resume"), Action::GoOn));
     }
     if running.answer().is_some() {
         buttons.push(plain(core.say("hold-use-what-there-is"), Action::UseWhatThereIs));

@@ -85,7 +85,7 @@ fn words(british: bool) -> BTreeMap<String, String> {
                 let value = if variable.ends_with("-n") {
                     FluentValue::from(2)
                 } else {
-                    FluentValue::from("7 V")
+                    FluentValue::from("7")
                 };
                 args.set(variable, value);
             }

@@ -12,18 +12,34 @@ impl Texts {
     }
 
     fn part_by_id(&self, id: &str) -> String {
+        self.known_part(id).unwrap_or_else(|| id.replace('_', " "))
+    }
+
+    /// A part's name: its own, a side with the name of the rest, or the name of the stem with a number.
+    fn known_part(&self, id: &str) -> Option<String> {
         if let Some(name) = self.find(&format!("part-{}", kebab(id)), &Args::new()) {
-            return name;
+            return Some(name);
         }
-        match id.rsplit_once('_') {
-            Some((stem, number)) if is_ordinal(number) => self.say_with(
-                "part-numbered",
-                &Args::new()
-                    .text("part", self.part_by_id(stem))
-                    .text("number", number.to_uppercase()),
-            ),
-            _ => id.replace('_', " "),
+        if let Some((side, rest)) = id.split_once('_')
+            && let Some(side) = self.find(&format!("side-{side}"), &Args::new())
+        {
+            let part = self.known_part(rest)?;
+            return Some(self.say_with("part-of-side", &Args::new().text("side", side).text("part", part)));
         }
+        let (stem, number) = id.rsplit_once('_')?;
+        if !is_ordinal(number) {
+            return None;
+        }
+        let part = self.known_part(stem)?;
+        let args = Args::new()
+            .text("part", part)
+            .text("number", number.to_uppercase());
+        Some(self.say_with("part-numbered", &args))
+    }
+
+    #[cfg(test)]
+    pub(super) fn knows_part(&self, id: &str) -> bool {
+        self.known_part(id).is_some()
     }
 
     /// A component at the start of a line: "Front mount".
@@ -45,6 +61,13 @@ impl Texts {
     pub fn test_title(&self, test: &TestId) -> String {
         self.test_text(test, "title", &Args::new())
             .unwrap_or_else(|| test.to_string())
+    }
+
+    /// A test in a line with its reading, where a question would read badly: "Vacuum at the mounts".
+    #[must_use]
+    pub fn test_name(&self, test: &TestId) -> String {
+        self.test_text(test, "name", &Args::new())
+            .map_or_else(|| self.test_title(test), |name| capital(&name))
     }
 
     /// A text of a test by what it is: `title`, `why`, `explain`, `place`, `means-leaks`, `field-pin1` …

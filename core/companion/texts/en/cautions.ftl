@@ -56,6 +56,3 @@ caution-module-static = Touch bare body metal before you unplug the module. Igni
 
 ## For the whole job
 
-care-service-information = The vehicle's service information, local rules and licensed practice come before this app.
-care-stop-lines = Stop and call a workshop: a parted mount, a changed brake pedal, fuel smell, a fuse that blows twice, an airbag lamp, orange cables in the way, no stands.
-care-engine-support = To take a mount out, hold the engine by a support bar, or as the service information says. No hands in the gap.

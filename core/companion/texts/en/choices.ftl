@@ -96,14 +96,10 @@ need-engine-off = Engine off
 need-engine-idle = Engine warm and idling
 need-engine-in-gear = Idling in gear, brakes held
 need-ignition-on = Ignition on, engine off
-need-ignition-off = Ignition off
 need-window = Control window met: { $window }
 need-second-person = A second person in the driver's seat
 need-connector-on = Connector plugged in
 need-connector-off = Connector unplugged
-need-cold = Parts cooled down
-need-hot = Engine warm
-need-brake-set = Parking brake set, wheels chocked, level ground
 
 ## Who is at work
 

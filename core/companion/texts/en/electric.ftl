@@ -9,6 +9,7 @@
 ## The meter itself
 
 test-prove-meter-title = Prove the multimeter
+test-prove-meter-name = Multimeter proved
 test-prove-meter-why = A wrong range or a flat meter battery spoils every reading after it.
 test-prove-meter-explain = Measure two things you know: the leads touching each other, and the battery. Then you can trust the meter.
 test-prove-meter-where = Leads on each other, then on the battery posts.
@@ -21,14 +22,17 @@ test-prove-meter-lead-red = Red lead on battery plus.
 test-prove-meter-lead-black = Black lead on battery minus.
 test-prove-meter-hint = First ohms with the leads together, then volts DC, not AC.
 test-prove-meter-field-ohms = Leads together
+test-prove-meter-field-ohms-read = leads { $value }
 test-prove-meter-field-battery = Battery voltage
+test-prove-meter-field-battery-read = battery { $value }
 test-prove-meter-field-lamp = Does the test lamp light on the battery?
-test-prove-meter-field-lamp-yes = It lights
-test-prove-meter-field-lamp-no = It stays dark
+test-prove-meter-field-lamp-yes = Lamp lights
+test-prove-meter-field-lamp-no = Lamp stays dark
 
 ## Power at the connector
 
 test-supply-volts-title = Is there power at the connector?
+test-supply-volts-name = Power at the connector
 test-supply-volts-why = Two readings tell power, wiring and layout apart.
 test-supply-volts-explain = With the connector off, each pin shows what the car sends. Which pin should read battery depends on the layout.
 test-supply-volts-where = The car's connector, pulled off the valve: look into its open face.
@@ -43,10 +47,14 @@ test-supply-volts-lead-red = Red lead on pin 1, then on pin 2.
 test-supply-volts-lead-black = Black lead on chassis { -ground }.
 test-supply-volts-hint = { -dc }
 test-supply-volts-field-pin1 = Pin 1 to chassis { -ground }
+test-supply-volts-field-pin1-read = pin 1 { $value }
 test-supply-volts-field-pin2 = Pin 2 to chassis { -ground }
+test-supply-volts-field-pin2-read = pin 2 { $value }
 test-supply-volts-field-battery = Battery now
+test-supply-volts-field-battery-read = battery { $value }
 
 test-supply-loaded-title = Does the power hold under load?
+test-supply-loaded-name = Power under load
 test-supply-loaded-why = A corroded joint shows full volts until current flows.
 test-supply-loaded-explain = A small lamp draws as much as the valve. A bad joint gives way under it, and the volts fall.
 test-supply-loaded-where = The power pin in the car's connector, lamp as load.
@@ -60,11 +68,14 @@ test-supply-loaded-lead-red = Red lead on the power pin, lamp connected.
 test-supply-loaded-lead-black = Black lead on chassis { -ground }.
 test-supply-loaded-hint = { -dc } A lamp of 2–5{"\u00A0"}W, no LED.
 test-supply-loaded-field-pin1 = Power pin with the lamp on
+test-supply-loaded-field-pin1-read = power pin { $value }
 test-supply-loaded-field-battery = Battery now
+test-supply-loaded-field-battery-read = battery { $value }
 
 ## Fuse and power wire
 
 test-fuse-title = Measure the fuse
+test-fuse-name = Fuse
 test-fuse-why = No power at the connector: the fuse is the cheapest cause.
 test-fuse-explain = A fuse can look whole and be open. Measure both small test points on its back.
 test-fuse-where = The valve's fuse in the fuse box. Its place is in the service information.
@@ -77,10 +88,14 @@ test-fuse-lead-red = Red lead on one test point of the fuse, then the other.
 test-fuse-lead-black = Black lead on chassis { -ground }.
 test-fuse-hint = { -dc } With the fuse out: ohms.
 test-fuse-field-in-v = Test point 1
+test-fuse-field-in-v-read = before it { $value }
 test-fuse-field-out-v = Test point 2
+test-fuse-field-out-v-read = behind it { $value }
 test-fuse-field-ohms = Or with the fuse out: ohms across it
+test-fuse-field-ohms-read = across it { $value }
 
 test-power-wire-title = Measure the power wire
+test-power-wire-name = Power wire
 test-power-wire-why = The fuse is good and no power arrives: the wire is between.
 test-power-wire-explain = The wire runs from the fuse to the connector. Chafe, rodents and corrosion sit where it bends or passes metal.
 test-power-wire-where = From the fuse's output to the power pin in the connector.
@@ -94,11 +109,14 @@ test-power-wire-lead-red = Red lead on the fuse socket's output.
 test-power-wire-lead-black = Black lead on the power pin in the connector.
 test-power-wire-hint = { -ohms-range } Take the leads' own ohms off.
 test-power-wire-field-ohms = Ohms from fuse to connector
+test-power-wire-field-ohms-read = { $value }
 test-power-wire-field-drop-v = Or volts lost along it, lamp on
+test-power-wire-field-drop-v-read = loses { $value }
 
 ## Drive
 
 test-valve-volts-title = Does the valve get its voltage?
+test-valve-volts-name = Voltage at the valve
 test-valve-volts-why = This is what the valve itself sees when it should work.
 test-valve-volts-explain = The module only works the valve in its own window. Zero volts outside that window says nothing. With the connector off a good module may stay silent, so the connected reading decides.
 test-valve-volts-where = Across both pins of the valve, connector plugged in, from the wire side.
@@ -113,10 +131,14 @@ test-valve-volts-lead-red = Red lead on the power pin.
 test-valve-volts-lead-black = Black lead on the control pin.
 test-valve-volts-hint = { -dc } A steady middle value means a pulsed valve.
 test-valve-volts-field-volts = Across both pins, connector off
+test-valve-volts-field-volts-read = connector off { $value }
 test-valve-volts-field-plugged-v = Across both pins, connector plugged in
+test-valve-volts-field-plugged-v-read = plugged in { $value }
 test-valve-volts-field-battery = Battery now
+test-valve-volts-field-battery-read = battery { $value }
 
 test-control-pin-title = Does the module switch the control pin?
+test-control-pin-name = Control pin
 test-control-pin-why = The connected, loaded reading decides between module, wire and valve.
 test-control-pin-explain = The module works the valve by pulling this pin to { -ground }, or by feeding it. The voltage must change when the command comes.
 test-control-pin-where = The control pin, connector plugged in, from the wire side.
@@ -130,10 +152,14 @@ test-control-pin-lead-red = Red lead on the control pin, connector plugged in.
 test-control-pin-lead-black = Black lead on chassis { -ground }.
 test-control-pin-hint = { -dc }
 test-control-pin-field-off-v = Valve not commanded
+test-control-pin-field-off-v-read = off { $value }
 test-control-pin-field-on-v = Valve commanded
+test-control-pin-field-on-v-read = on { $value }
 test-control-pin-field-battery = Battery now
+test-control-pin-field-battery-read = battery { $value }
 
 test-control-wire-title = Measure the control wire
+test-control-wire-name = Control wire
 test-control-wire-why = No command arrives: the wire comes before the module.
 test-control-wire-explain = A module costs more than a wire and seldom fails. Prove the wire first.
 test-control-wire-where = From the control pin in the connector to the module's pin.
@@ -148,16 +174,18 @@ test-control-wire-lead-red = Red lead on the control pin in the connector.
 test-control-wire-lead-black = Black lead on the module's pin, then on chassis { -ground }.
 test-control-wire-hint = { -ohms-range } Don't spread the pins.
 test-control-wire-field-ohms = Ohms from connector to module
+test-control-wire-field-ohms-read = { $value }
 test-control-wire-field-to-ground-open = Control pin to chassis { -ground }: open?
-test-control-wire-field-to-ground-open-yes = Open, no reading
-test-control-wire-field-to-ground-open-no = It reads ohms
+test-control-wire-field-to-ground-open-yes = Open to { -ground }
+test-control-wire-field-to-ground-open-no = It reads ohms to { -ground }
 test-control-wire-field-to-battery-open = Control pin to battery plus: open?
-test-control-wire-field-to-battery-open-yes = Open, no reading
-test-control-wire-field-to-battery-open-no = It reads ohms
+test-control-wire-field-to-battery-open-yes = Open to battery plus
+test-control-wire-field-to-battery-open-no = It reads ohms to battery plus
 
 ## Coil
 
 test-coil-title = Measure the valve's coil
+test-coil-name = Valve coil
 test-coil-why = An open coil never moves the valve, whatever drives it.
 test-coil-explain = The coil is a long thin wire. Its ohms tell whether it is whole. Some coils only open when hot.
 test-coil-where = The valve's own two pins, connector off.
@@ -170,9 +198,10 @@ test-coil-lead-red = Red lead on one pin of the valve.
 test-coil-lead-black = Black lead on its other pin, then on its case.
 test-coil-hint = { -ohms-range }
 test-coil-field-ohms = Ohms across the valve
+test-coil-field-ohms-read = { $value }
 test-coil-field-to-case-open = Pin to the valve's case: open?
-test-coil-field-to-case-open-yes = Open, no reading
-test-coil-field-to-case-open-no = It reads ohms
+test-coil-field-to-case-open-yes = Open to the case
+test-coil-field-to-case-open-no = It reads ohms to the case
 
 ## Car state beside a reading, and the options that many fields share
 
@@ -186,5 +215,3 @@ state-engine-in-gear = Idling in gear
 state-hot = Valve and engine
 state-hot-yes = Hot
 state-hot-no = Cold
-option-open = Open – over range
-option-open-hint = The meter shows OL or 1 at the left.

@@ -18,7 +18,6 @@ fault-to-battery = the { $part } touches battery plus
 fault-dead = the { $part } is dead
 fault-weak = the { $part } is weak
 fault-loose = the { $part } is loose
-fault-missing = the { $part } is missing
 fault-wrong-part = the { $part } is the wrong part
 fault-worn = the { $part } is worn
 fault-broken = the { $part } is broken
@@ -30,10 +29,6 @@ fault-hose-leaks = the { $part } leaks
 fault-hose-off = the { $part } is off
 fault-hose-blocked = the { $part } is kinked or blocked
 fault-hose-crossed = the { $part } is on the wrong port
-fault-hose-swapped = the { $part } is on the wrong port
-fault-hose-collapses = the { $part } collapses under vacuum
-fault-hose-opens-hot = the { $part } leaks when hot
-fault-hose-wrong-bore = the { $part } has the wrong bore
 fault-hose-fluid-inside = the { $part } has fluid inside
 
 ## Mounts
@@ -53,8 +48,6 @@ fault-mount-wrong-part = the { $part } is the wrong part
 fault-source-weak = the { $part } is weak
 fault-source-dead = the { $part } gives no vacuum
 fault-source-blocked = the { $part }'s port is blocked
-fault-source-port-carboned = the { $part }'s port is clogged with carbon
-fault-source-pump-worn = the vacuum pump is worn
 fault-check-valve-leaks = the { $part } leaks
 fault-check-valve-passes = the { $part } passes back
 fault-check-valve-stuck-closed = the { $part } is stuck closed
@@ -63,11 +56,9 @@ fault-check-valve-blocked = the { $part } is blocked
 fault-check-valve-crossed = the { $part } is fitted the wrong way round
 fault-check-valve-reversed = the { $part } is fitted the wrong way round
 fault-reservoir-leaks = the { $part } leaks
-fault-reservoir-full-of-fluid = the { $part } is full of fluid
 fault-tee-leaks = the { $part } leaks
 fault-tee-blocked = the { $part } is blocked
 fault-restrictor-blocked = the { $part } is blocked
-fault-restrictor-missing = the { $part } is missing
 fault-bleed-blocked = the { $part } is blocked
 
 ## Solenoid valve
@@ -80,9 +71,6 @@ fault-valve-vent-leaks = the { $part }'s vent leaks
 fault-valve-vent-blocked = the { $part }'s vent is blocked
 fault-valve-blocked = the { $part } is blocked
 fault-valve-crossed = the hoses on the { $part } are swapped
-fault-valve-ports-swapped = the hoses on the { $part } are swapped
-fault-valve-sticks-hot = the { $part } sticks when hot
-fault-valve-sticks-cold = the { $part } sticks when cold
 
 ## Electric side
 
@@ -90,7 +78,6 @@ fault-battery-weak = the battery is weak
 fault-battery-dead = the battery is flat
 fault-fuse-blown = the { $part } is blown
 fault-relay-dead = the { $part } does not switch
-fault-relay-stuck-on = the { $part } is stuck on
 fault-wire-open = the { $part } is broken
 fault-wire-high-resistance = the { $part } has a bad joint
 fault-wire-to-ground = the { $part } touches { -ground }
@@ -99,30 +86,18 @@ fault-wire-shorted = the { $part } is shorted
 fault-connector-open = the { $part } makes no contact
 fault-connector-high-resistance = the { $part } is corroded
 fault-connector-off = the { $part } is off
-fault-connector-pin-spread = a pin in the { $part } is spread
-fault-connector-pushed-back = a pin in the { $part } is pushed back
-fault-connector-wet = the { $part } is wet
 fault-connector-crossed = the { $part }'s pins are swapped
-fault-connector-mirrored = the { $part }'s pins are swapped
 fault-coil-open = the { $part } is open
 fault-coil-shorted = the { $part } is shorted
 fault-coil-to-ground = the { $part } touches its case
-fault-coil-opens-hot = the { $part } opens when hot
-fault-coil-diode-shorted = the valve's diode is shorted
 fault-module-dead = the control module does not switch the valve
-fault-module-stuck-on = the control module keeps the valve on
 fault-module-always-on = the control module keeps the valve on
-fault-module-not-in-window = the control module is outside its command window
-fault-module-other-sensor-fault = another sensor keeps the control module from switching
-fault-module-software = the control module's software holds the valve off
 fault-splice-high-resistance = the { $part } has a bad joint
 fault-ground-point-high-resistance = the { $part } has a bad joint
 
 ## Tester
 
 fault-hand-pump-leaks = the hand pump leaks
-fault-meter-dead = the multimeter reads wrong
-fault-lamp-dead = the test lamp is broken
 
 ## Outside this circuit
 

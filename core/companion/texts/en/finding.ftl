@@ -22,6 +22,14 @@ finding-inseparable = These tests can't tell apart: { $parts }.
 finding-test-more = Test more: { $test }
 finding-report = Make the report
 
+repaired-both = The { $part } is repaired: the test is good and the complaint is gone.
+repaired-complaint-stays = The { $part } now tests good, but the complaint is still there.
+repaired-test-only = The { $part } now tests good. Whether the complaint is gone is not checked yet.
+repaired-test = The { $part } now tests good.
+repaired-not = The { $part } was repaired, but the same test still fails.
+certainty-before = Found before: { $cause } ({ $percent }).
+evidence-seen-for = { $seen } { $times } likelier with this cause.
+evidence-seen-against = { $seen } { $times } likelier with another cause.
 certainty-none = Nothing is known yet.
 certainty-very-sure = Practically sure: { $percent }.
 certainty-sure = Sure enough to act: { $percent }.

@@ -2,6 +2,7 @@
 ### $target is the vacuum to pump to, $seconds how long to watch, $limit the drop that is allowed.
 
 test-hand-pump-title = Test the hand pump alone
+test-hand-pump-name = Hand pump alone
 test-hand-pump-why = A tester that leaks makes every part look leaky.
 test-hand-pump-explain = Cap the adapter and test hand pump, gauge and adapter by themselves. What they lose is taken off every later result.
 test-hand-pump-where = At the end of the adapter you will use, capped.
@@ -17,6 +18,7 @@ test-hand-pump-means-undecided = Too close to call. Watching longer tells.
 ## In general: a part alone
 
 test-hold-title = Vacuum hold test: { $part }
+test-hold-name = Vacuum hold test, { $part }
 test-hold-why = The { $part } alone: it holds, or it is the leak.
 test-hold-explain = Only the { $part } is on the pump now. If the needle stays, this part does not leak.
 test-hold-where = The { $part } alone, its other openings capped.
@@ -34,6 +36,7 @@ test-hold-means-undecided = Too close to call on this gauge. Watching longer tel
 ## Everything after the valve
 
 test-hold-branch-title = Vacuum hold test: everything after the valve
+test-hold-branch-name = Vacuum hold test, all after the valve
 test-hold-branch-why = One pull tests hoses, tee and mounts together.
 test-hold-branch-explain = If the needle stays, all hoses and mounts after the valve hold. If it falls, something among them leaks and single tests follow.
 test-hold-branch-where = Vacuum out: the hose from the valve's outlet, pulled off at the valve.
@@ -105,6 +108,7 @@ test-hold-tee-where = One arm of the tee, the others capped.
 ## Ahead of the valve
 
 test-hold-inlet-title = Vacuum hold test: everything ahead of the valve
+test-hold-inlet-name = Vacuum hold test, all ahead of the valve
 test-hold-inlet-why = Behind a check valve this line must hold with the engine off.
 test-hold-inlet-explain = A stopped engine is open to the air. Only the check valve lets this line hold, so it is tested too.
 test-hold-inlet-where = Vacuum in: the hose to the valve's inlet, pulled off at the valve.
@@ -122,6 +126,7 @@ test-hold-inlet-means-undecided = Too close to call on this gauge. Watching long
 ## The valve's inlet port
 
 test-hold-valve-title = Vacuum hold test: solenoid valve at rest
+test-hold-valve-name = Vacuum hold test, solenoid valve at rest
 test-hold-valve-why = A valve that passes at rest wastes vacuum all the time.
 test-hold-valve-explain = At rest its inlet should be shut. If the needle falls, its seat passes.
 test-hold-valve-where = The valve's inlet port, both hoses off, no current.

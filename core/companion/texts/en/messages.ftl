@@ -65,7 +65,7 @@ target-short-scale = Pump to { $target }: your gauge ends a little above.
 
 complaint-reproduced = The complaint is there now.
 complaint-not-reproduced = The complaint is not there now. A good result may prove little.
-complaint-none = No complaint, and nothing is felt.
+complaint-none-felt = No complaint, and nothing is felt.
 codes-none = No codes are stored. That does not clear hoses and mounts.
 codes-mount-circuit = { $count-n ->
     [one] Stored code { $codes }: it names
@@ -176,7 +176,7 @@ supply-loaded-hidden-joint = Unloaded it looked good. About { $ohms } sit in a j
 fuse-good = { $in } before and { $out } behind the fuse: it carries.
 fuse-blown = The fuse is blown: { $in } before, { $out } behind.
 fuse-open = The fuse is blown: no connection across it.
-fuse-find-the-cause = Find out why it blew before you fit another, { $rating }.
+fuse-find-the-cause = Find out why it blew before you fit another of the same rating.
 fuse-ohms-good = The fuse carries: { $ohms }.
 fuse-ohms-high = { $ohms } across the fuse is a little much. Clean its blades, measure again.
 fuse-ohms-bad = { $ohms } across the fuse: it or its socket is bad.

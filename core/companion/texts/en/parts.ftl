@@ -5,10 +5,6 @@ part-check-valve = check valve
 part-booster-check-valve = brake booster's check valve
 part-reservoir = vacuum reservoir
 part-valve = solenoid valve
-part-front-valve = front solenoid valve
-part-rear-valve = rear solenoid valve
-part-first-valve = first solenoid valve
-part-second-valve = second solenoid valve
 part-valve-block = valve block
 part-inlet-hose = vacuum-in hose
 part-feed-hose = feed hose
@@ -22,15 +18,9 @@ part-tee = tee
 part-feed-tee = feed tee
 part-inlet-tee = tee ahead of the valve
 part-pump-tee = tee at the pump
-part-front-tee = front tee
-part-rear-tee = rear tee
 part-front-tee-hose = hose to the front tee
 part-rear-tee-hose = hose to the rear tee
-part-front-hose = front hose
-part-rear-hose = rear hose
 part-mount-hose = mount hose
-part-front-mount = front mount
-part-rear-mount = rear mount
 part-mount = mount
 part-first-chamber = mount's first chamber
 part-second-chamber = mount's second chamber
@@ -57,7 +47,17 @@ part-exhaust = exhaust
 part-solid-mount = solid mount
 part-drivetrain = drivetrain
 
-# A second or third part of the same kind.
+part-hose = hose
+part-chamber = mount's chamber
+
+# One of two parts of the same kind, by its side; a second or third one, by its number.
+side-front = front
+side-rear = rear
+side-left = left
+side-right = right
+side-first = first
+side-second = second
+part-of-side = { $side } { $part }
 part-numbered = { $part } { $number }
 
 # What a part is and does, in a line: for someone who never saw one.

@@ -30,6 +30,7 @@ look-corroded-phrase = corroded
 look-wet-inside-phrase = wet inside
 
 detail-leak = Leak { $leak } (95{"\u00A0"}% between { $low } and { $high }), at 20{"\u00A0"}inHg, 20{"\u00A0"}°C, sea level.
+detail-leak-none = No leak proved: below { $high }{"\u00A0"}std cm³/min with 95{"\u00A0"}% certainty, at 20{"\u00A0"}inHg, 20{"\u00A0"}°C, sea level.
 detail-limit = Limit { $limit } for { $volume } under test, tester included.
 detail-hole = As much as one hole of { $hole }.
 detail-over-limit = Probability over the limit: { $share }.
@@ -46,8 +47,6 @@ band-expected = expected
 band-alt = { $what }: { $reading }. Expected { $expected }.
 band-alt-open = { $what }: no reading yet. Expected { $expected }.
 band-from-to = { $low } to { $high }
-band-about-zero = about 0{"\u00A0"}V
-band-hint = Expected: { $expected }.
 
 connector-seen-from = Seen into the open face of the car's connector
 connector-seen-from-wires = Seen from the wire side, connector plugged in

@@ -11,12 +11,12 @@ state-not-done = Not done
 state-cant-do = Can't do
 state-interrupted = Interrupted
 
-job-state-open = Under way
+state-repaired = Repaired
+state-tests-good = Tests good
+state-not-repaired = Not repaired
 job-state-found = Cause found
 job-state-undecided = Cause not clear
 job-state-no-fault = Nothing found
-job-state-repaired = Repaired
-job-state-closed = Closed
 
 ## The circuit map, for a screen reader
 

@@ -4,6 +4,7 @@
 ## Complaint
 
 test-complaint-title = Feel the complaint yourself
+test-complaint-name = Complaint felt
 test-complaint-why = What is not there today can't be proved today.
 test-complaint-explain = Feel the complaint with the customer before you touch anything. When it comes and when it goes already tells a lot.
 test-complaint-where = In the driver's seat, car standing.
@@ -13,14 +14,15 @@ test-complaint-step-3 = Switch lights and air conditioning on. Note when it shak
 test-complaint-means-as-expected = The complaint is there: each later change can be felt.
 test-complaint-means-not-as-expected = It is not there now. A test may pass and prove little.
 test-complaint-field-present = Is the complaint there now?
-test-complaint-field-present-yes = Yes, I feel it
-test-complaint-field-present-no = No, not now
+test-complaint-field-present-yes = I feel it now
+test-complaint-field-present-no = I don't feel it now
 test-complaint-look-1 = Feel steering wheel, seat and floor.
 test-complaint-look-2 = Watch the mirror: a shake blurs it.
 
 ## Codes
 
 test-codes-title = Read stored codes
+test-codes-name = Stored codes
 test-codes-why = Unplugging a connector later stores new codes. Read the old ones first.
 test-codes-explain = A code names an electric circuit, not a broken part. No code does not clear hoses and mounts.
 test-codes-where = Diagnostic socket, usually under the dashboard.
@@ -30,11 +32,13 @@ test-codes-step-3 = Write every code down, with its freeze frame. Clear nothing 
 test-codes-means-as-expected = No code for the mounts' valve: look at vacuum first.
 test-codes-means-not-as-expected = A code for the mounts' valve: its electric side moves up.
 test-codes-field-list = Codes, one after the other
+test-codes-field-list-read = { $value }
 test-codes-field-list-hint = For example P0A14. Leave it empty if there are none.
 
 ## Idle quality
 
 test-idle-quality-title = Rule out the engine itself
+test-idle-quality-name = Engine idle
 test-idle-quality-why = A rough engine shakes on perfect mounts.
 test-idle-quality-explain = If the engine misses or hunts, cure that first. Mount tests tell little until it runs evenly.
 test-idle-quality-where = Tachometer in the dashboard, or the code reader.
@@ -44,8 +48,9 @@ test-idle-quality-step-3 = Listen at the tailpipe for a missing beat. Stay clear
 test-idle-quality-means-as-expected = The engine runs evenly: go on to the mounts.
 test-idle-quality-means-not-as-expected = The engine runs unevenly: repair that before you judge mounts.
 test-idle-quality-field-rpm = Engine speed
+test-idle-quality-field-rpm-read = { $value }
 test-idle-quality-field-steady = Does the speed stay steady?
-test-idle-quality-field-steady-yes = Steady
+test-idle-quality-field-steady-yes = Steady speed
 test-idle-quality-field-steady-no = It hunts up and down
 test-idle-quality-field-rough = Does it run rough or miss?
 test-idle-quality-field-rough-yes = Rough, or a beat is missing
@@ -54,6 +59,7 @@ test-idle-quality-field-rough-no = Smooth and even
 ## Look over
 
 test-look-title = Look the circuit over
+test-look-name = Look over
 test-look-why = Eyes are free and find a hose that is off.
 test-look-explain = Follow the circuit part by part. Mark what you see; leave the rest as it is.
 test-look-where = All along the vacuum hoses, the valve, its connector and the mounts.
@@ -67,6 +73,7 @@ test-look-means-not-as-expected = Something shows. A test confirms it before you
 ## Mounts by eye and lever
 
 test-mount-look-title = Look at the { $part }
+test-mount-look-name = { $part } by eye
 test-mount-look-why = A torn mount can hold vacuum and still be finished.
 test-mount-look-explain = Fine cracks in the rubber skin are age. A gap between rubber and metal is a failure. Oil often drips there from above, so wipe it and look again.
 test-mount-look-where = The { $part }, seen with a lamp from above or below.
@@ -82,8 +89,10 @@ test-mount-look-field-wet = Is there fluid below the seam?
 test-mount-look-field-wet-yes = Wet below its seam
 test-mount-look-field-wet-no = Dry
 test-mount-look-field-sag-mm = How much lower does it sit than its pair?
+test-mount-look-field-sag-mm-read = { $value } lower
 
 test-mount-move-title = Lever the { $part }
+test-mount-move-name = { $part } by lever
 test-mount-move-why = A tear opens when the engine is moved.
 test-mount-move-explain = Compare with the other mount: both should give the same small amount and stop softly.
 test-mount-move-where = The { $part }, with a wooden lever beside it.
@@ -102,6 +111,7 @@ test-mount-move-field-gap-opens-no = No gap opens
 ## Vacuum with the engine running
 
 test-delivered-title = Does vacuum arrive at the mounts?
+test-delivered-name = Vacuum at the mounts
 test-delivered-why = One gauge reading at work clears or accuses the whole feed.
 test-delivered-explain = The engine makes vacuum and the valve passes it on at idle. With a gauge in the line you see what the mounts really get.
 test-delivered-where = A tee with the gauge in the hose at the valve's outlet.
@@ -112,9 +122,12 @@ test-delivered-step-4 = Read the gauge. Note the seconds until it stood still.
 test-delivered-means-as-expected = Full vacuum arrives: source, valve and wiring work at idle.
 test-delivered-means-not-as-expected = Too little arrives: look ahead of the test point, or for a big leak.
 test-delivered-field-gauge = Vacuum on the gauge
+test-delivered-field-gauge-read = { $value }
 test-delivered-field-seconds = Seconds until the needle stood still
+test-delivered-field-seconds-read = after { $value }
 
 test-switch-over-title = Does the vacuum leave again?
+test-switch-over-name = Vacuum leaving again
 test-switch-over-why = The gauge is still in place, and a change proves the control.
 test-switch-over-explain = The module lets the vacuum out when the car is to drive. If it stays, the mounts stay in their idle state.
 test-switch-over-where = The same gauge at the valve's outlet.
@@ -124,9 +137,12 @@ test-switch-over-step-3 = Read where it rests. Then let the engine idle again.
 test-switch-over-means-as-expected = Vacuum leaves in time: valve, vent and command work.
 test-switch-over-means-not-as-expected = It stays or leaves slowly: valve, vent or a command that never ends.
 test-switch-over-field-seconds = Seconds until the needle rested
+test-switch-over-field-seconds-read = at rest after { $value }
 test-switch-over-field-gauge = Where it rests
+test-switch-over-field-gauge-read = at { $value }
 
 test-bypass-title = Feed the mounts straight from the engine
+test-bypass-name = Direct vacuum to the mounts
 test-bypass-why = If the shake changes now, the mounts are good.
 test-bypass-explain = A spare hose takes valve and wiring out of the question. It is for a test at idle, never for driving.
 test-bypass-where = Spare hose from the vacuum source to the vacuum-out hose.
@@ -137,12 +153,13 @@ test-bypass-step-4 = Engine off. Put every hose back where it was.
 test-bypass-means-as-expected = The shake changes: mounts work, the fault lies in valve or wiring.
 test-bypass-means-not-as-expected = No change: hoses, mounts or a cause outside this circuit.
 test-bypass-field-changes = Does the shake change with vacuum?
-test-bypass-field-changes-yes = It changes clearly
-test-bypass-field-changes-no = No change
+test-bypass-field-changes-yes = The shake changes
+test-bypass-field-changes-no = The shake stays
 test-bypass-look-1 = Feel the seat rail and the steering wheel.
 test-bypass-look-2 = Compare with the hose pinched and open, three times.
 
 test-source-title = Is there vacuum at the source?
+test-source-name = Vacuum at the source
 test-source-why = Without vacuum at the valve nothing after it can work.
 test-source-explain = At idle the hose to the valve should pull strongly. Altitude lowers what is possible, and the limit here takes that into account.
 test-source-where = Vacuum in: the hose pulled off the valve's inlet.
@@ -153,14 +170,16 @@ test-source-step-4 = Engine off. Put the hose back on the valve.
 test-source-means-as-expected = The source is good. Look at valve, wiring and what follows.
 test-source-means-not-as-expected = Too little vacuum: engine, check valve, hose or another user.
 test-source-field-gauge = Vacuum on the gauge
+test-source-field-gauge-read = { $value }
 test-source-field-steady = Does the needle stand still?
-test-source-field-steady-yes = It stands still
-test-source-field-steady-no = It flicks or swings
+test-source-field-steady-yes = Needle stands still
+test-source-field-steady-no = Needle flicks or swings
 test-source-field-felt = Without a gauge: does the hose pull your finger?
 test-source-field-felt-yes = It pulls strongly
 test-source-field-felt-no = Hardly any pull
 
 test-flow-title = Is the { $part } free?
+test-flow-name = Air through the { $part }
 test-flow-why = A kinked or blocked hose passes every hold test.
 test-flow-explain = A blocked hose looks tight on the gauge. Only moving air shows whether it is open.
 test-flow-where = The { $part }, far end open.
@@ -177,6 +196,7 @@ test-flow-look-1 = A free hose never lets the needle rise.
 ## Valve by hand
 
 test-valve-off-title = Valve at rest
+test-valve-off-name = Valve at rest
 test-valve-off-why = A valve that passes at rest keeps the mounts in one state.
 test-valve-off-explain = Without current the valve should { $rest ->
     [open] pass vacuum to the mounts
@@ -190,13 +210,14 @@ test-valve-off-step-4 = Leave it so for the switched-on test, or refit all.
 test-valve-off-means-as-expected = At rest the valve does what it should.
 test-valve-off-means-not-as-expected = The valve passes or can't vent: it sticks, or its vent is blocked.
 test-valve-off-field-passes = Does vacuum pass from in to out?
-test-valve-off-field-passes-yes = It passes
-test-valve-off-field-passes-no = It passes nothing
+test-valve-off-field-passes-yes = Vacuum passes
+test-valve-off-field-passes-no = Nothing passes
 test-valve-off-field-vents = Does the vacuum-out port breathe to open air?
-test-valve-off-field-vents-yes = It breathes
-test-valve-off-field-vents-no = It is shut
+test-valve-off-field-vents-yes = Its outlet breathes
+test-valve-off-field-vents-no = Its outlet is shut
 
 test-valve-on-title = Valve switched on
+test-valve-on-name = Valve switched on
 test-valve-on-why = Battery on the valve alone takes the car's wiring out.
 test-valve-on-explain = A fused jumper feeds the valve itself, unplugged from the car. You hear a click and the passage changes.
 test-valve-on-where = The valve's own two pins, connector unplugged.
@@ -208,8 +229,8 @@ test-valve-on-step-5 = Take the jumper off the battery first. Refit all.
 test-valve-on-means-as-expected = The valve switches and passes: look at its wiring instead.
 test-valve-on-means-not-as-expected = It does not switch or pass: the valve is faulty.
 test-valve-on-field-passes = Switched on: does vacuum pass from in to out?
-test-valve-on-field-passes-yes = It passes
-test-valve-on-field-passes-no = It passes nothing
+test-valve-on-field-passes-yes = Vacuum passes
+test-valve-on-field-passes-no = Nothing passes
 test-valve-on-field-clicks = Does it click?
 test-valve-on-field-clicks-yes = It clicks
 test-valve-on-field-clicks-no = No click
@@ -220,6 +241,7 @@ test-valve-on-field-vents-no = The vent is shut
 ## Vibration
 
 test-shake-title = Vibration with vacuum on and off
+test-shake-name = Vibration, vacuum on and off
 test-shake-why = Working mounts change the shake when the vacuum goes.
 test-shake-explain = Judge both states at the same place, gear and engine speed. Only the difference counts.
 test-shake-where = Seat rail or steering wheel, always the same spot.
@@ -230,6 +252,7 @@ test-shake-step-4 = Engine off. Put the hose back.
 test-shake-means-as-expected = The shake changes: the mounts answer to vacuum.
 test-shake-means-not-as-expected = No change: vacuum does not reach them, or they don't answer.
 test-shake-mount-title = Vibration with vacuum on the { $part } alone
+test-shake-mount-name = Vibration, { $part } alone
 test-shake-mount-why = One mount by hand pump shows whether that mount answers.
 test-shake-mount-explain = The hand pump works one mount while the engine idles. The other mount stays as it is.
 test-shake-mount-where = Hand pump on the { $part }, its hose led out of the bay.
@@ -241,7 +264,9 @@ test-shake-mount-step-5 = Engine off. Put the hose back.
 test-shake-mount-means-as-expected = The { $part } answers to vacuum.
 test-shake-mount-means-not-as-expected = The { $part } does not answer, though it gets vacuum.
 test-shake-field-on-0-3 = Shake with vacuum on
+test-shake-field-on-0-3-read = with vacuum { $value }
 test-shake-field-off-0-3 = Shake with vacuum off
+test-shake-field-off-0-3-read = without { $value }
 test-shake-scale-0 = 0 – none
 test-shake-scale-1 = 1 – just felt
 test-shake-scale-2 = 2 – clearly felt
@@ -250,6 +275,7 @@ test-shake-scale-3 = 3 – strong, things rattle
 ## Wiggle
 
 test-wiggle-title = Move the { $part } and watch
+test-wiggle-name = { $part } moved by hand
 test-wiggle-why = A fault that comes and goes shows when things move.
 test-wiggle-explain = Leave the gauge or meter connected and move one thing at a time. A reading that jumps shows the place.
 test-wiggle-where = The { $part }, gauge or meter in view.
@@ -259,6 +285,6 @@ test-wiggle-step-3 = Watch the reading all the time.
 test-wiggle-means-as-expected = The reading stays: no loose contact or opening crack here.
 test-wiggle-means-not-as-expected = The reading jumps: the fault sits at the { $part }.
 test-wiggle-field-steady = Does the reading stay steady?
-test-wiggle-field-steady-yes = It stays
-test-wiggle-field-steady-no = It jumps
+test-wiggle-field-steady-yes = Reading stays
+test-wiggle-field-steady-no = Reading jumps
 test-wiggle-look-1 = Move one thing at a time, and slowly.

@@ -28,7 +28,7 @@ pub(super) fn complaint(case: &Case<'_>) -> TestResult {
         (None, _) => TestResult::does_not_fit(),
         (Some(true), _) => TestResult::good(Message::new("complaint-reproduced")),
         (Some(false), true) => TestResult::bad(Message::new("complaint-not-reproduced")),
-        (Some(false), false) => TestResult::good(Message::new("complaint-none")),
+        (Some(false), false) => TestResult::good(Message::new("complaint-none-felt")),
     }
 }
 
@@ -97,7 +97,7 @@ pub(super) fn look(seen: &BTreeMap<ComponentId, LookState>) -> TestResult {
     let mut result =
         TestResult::bad(Message::new("look-found").with("count", Arg::Count(found.len() as i64)));
     for (part, state) in found {
-        let id = format!("look-{}", state.as_str().replace('_', "-"));
+        let id = format!("look-found-{}", state.as_str().replace('_', "-"));
         result = result.and(Message::new(MessageId::new(id)).with("part", Arg::Part(part.clone())));
     }
     result

@@ -3,11 +3,13 @@
 use holdfast_diagnose::{Next, Outcome, Reading, TestId, TestResult};
 use holdfast_report::{Block, Figure, Signal};
 
-use crate::compose::finding::{explains, left_open, remedy};
+use crate::compose::finding::{certainty_now, explains, headline_now, left_open, remedy};
 use crate::compose::hold::{before_and_after, fall};
 use crate::compose::map::{MapOf, circuit_map};
 use crate::compose::overview::complaint_phrase;
 use crate::compose::reading::{reading_words, reason_words};
+use crate::compose::reasons::seen;
+use crate::compose::repaired::{complaint_gone, is_good, retested};
 use crate::job::JobView;
 use crate::text::{Args, Texts, capital, sentence};
 
@@ -47,8 +49,7 @@ struct Page<'a> {
 
 impl<'a> Page<'a> {
     fn new(texts: &'a Texts, job: &JobView) -> Self {
-        let said = words(&crate::compose::overview::headline(texts, &job.finding))
-            + words(&crate::compose::finding::certainty(texts, job));
+        let said = words(&headline_now(texts, job)) + words(&certainty_now(texts, job));
         Self {
             texts,
             blocks: Vec::new(),
@@ -123,11 +124,12 @@ fn complaint(texts: &Texts, job: &JobView) -> String {
 
 /// How it is known: what speaks for it, and whether it explains the complaint.
 fn known(texts: &Texts, job: &JobView) -> Vec<String> {
-    let mut lines: Vec<String> = texts
-        .messages(&job.finding.speaks_for)
+    let mut lines: Vec<String> = job
+        .finding
+        .speaks_for
         .iter()
         .take(MOST_REASONS)
-        .map(|line| sentence(line))
+        .map(|message| seen(texts, job, message))
         .collect();
     if job.finding.explains_complaint.is_some() {
         lines.push(explains(texts, &job.finding));
@@ -163,18 +165,6 @@ fn repair(texts: &Texts, job: &JobView) -> String {
     )
 }
 
-/// The test that condemned the repaired part, before and after.
-pub(super) fn retested(job: &JobView) -> Option<((&Reading, &TestResult), (&Reading, &TestResult))> {
-    let (after, after_result) = job
-        .done
-        .iter()
-        .rev()
-        .find(|(reading, result)| reading.after_repair && result.outcome != Outcome::NotDone)
-        .map(|(reading, result)| (reading, result))?;
-    let (before, before_result, _) = job.last(&after.test, false)?;
-    Some(((before, before_result), (after, after_result)))
-}
-
 fn compared(
     texts: &Texts,
     job: &JobView,
@@ -185,14 +175,15 @@ fn compared(
         Some(hold) => fall(texts, hold),
         None => reading_words(texts, &job.circuit, reading),
     };
-    let key = match is.outcome {
-        Outcome::Holds | Outcome::SlowLeak | Outcome::AsExpected => "report-compared",
-        _ => "report-compared-not-gone",
+    let key = if is_good(is.outcome) {
+        "report-compared"
+    } else {
+        "report-compared-not-gone"
     };
     texts.say_with(
         key,
         &Args::new()
-            .text("test", texts.test_title(&after.test))
+            .text("test", texts.test_name(&after.test))
             .text("before", words(before, was))
             .text("after", words(after, is)),
     )
@@ -200,14 +191,11 @@ fn compared(
 
 fn next(texts: &Texts, job: &JobView) -> String {
     if let Some((_, (_, is))) = retested(job) {
-        let gone = matches!(
-            is.outcome,
-            Outcome::Holds | Outcome::SlowLeak | Outcome::AsExpected
-        );
-        return texts.say(if gone {
-            "report-next-road"
-        } else {
-            "report-next-again"
+        return texts.say(match (is_good(is.outcome), complaint_gone(job)) {
+            (true, Some(true)) => "report-next-road",
+            (true, Some(false)) => "report-next-complaint-stays",
+            (true, None) => "report-next-feel",
+            (false, _) => "report-next-again",
         });
     }
     if job.repaired().is_some() {
@@ -217,10 +205,9 @@ fn next(texts: &Texts, job: &JobView) -> String {
         return texts.say("report-next-repair");
     }
     match &job.next {
-        Next::Test { id, .. } => texts.say_with(
-            "report-next-test",
-            &Args::new().text("test", texts.test_title(id)),
-        ),
+        Next::Test { id, .. } => {
+            texts.say_with("report-next-test", &Args::new().text("test", texts.test_name(id)))
+        }
         Next::Stop { .. } => texts.say("report-next-workshop"),
     }
 }
@@ -245,7 +232,7 @@ fn not_tested(texts: &Texts, job: &JobView) -> Vec<String> {
             texts.say_with(
                 "report-not-done",
                 &Args::new()
-                    .text("test", texts.test_title(test))
+                    .text("test", texts.test_name(test))
                     .text("reason", reason.as_str()),
             )
         })

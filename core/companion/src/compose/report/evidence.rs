@@ -4,12 +4,13 @@ use holdfast_diagnose::Outcome;
 use holdfast_joblog::{MarkRecord, MarkShapeRecord, PhotoState};
 use holdfast_report::{Block, Figure, PhotoMark, PhotoScene, Spot};
 
-use super::{ReportWishes, customer};
+use super::ReportWishes;
 use crate::compose::band::bands;
 use crate::compose::hold::{before_and_after, fall, hold_chart};
 use crate::compose::map::{MapOf, circuit_map};
 use crate::compose::mark::mark_of;
 use crate::compose::reading::reading_words;
+use crate::compose::repaired::retested;
 use crate::job::JobView;
 use crate::text::{Args, Texts, sentence};
 
@@ -20,7 +21,7 @@ pub(super) fn blocks(texts: &Texts, job: &JobView, wishes: &ReportWishes<'_>) ->
         caption: texts.say("report-caption-map"),
         width_share: 0.9,
     })];
-    if let Some((before, after)) = customer::retested(job)
+    if let Some((before, after)) = retested(job)
         && let Some(scene) = before_and_after(texts, job, before, after)
     {
         blocks.push(Block::Figure(Figure {
@@ -42,7 +43,7 @@ fn holds(texts: &Texts, job: &JobView) -> Vec<Figure> {
         .filter_map(|(reading, result)| {
             let hold = result.hold.as_ref()?;
             let scene = hold_chart(texts, job, &[(None, reading, result)])?;
-            let caption = caption(texts, job, reading, result, &fall(texts, hold));
+            let caption = caption(texts, reading, result, &fall(texts, hold));
             Some(Figure {
                 scene,
                 caption,
@@ -62,7 +63,7 @@ fn meters(texts: &Texts, job: &JobView) -> Vec<Figure> {
                 .into_iter()
                 .map(|scene| Figure {
                     scene,
-                    caption: caption(texts, job, reading, result, &words),
+                    caption: caption(texts, reading, result, &words),
                     width_share: 0.48,
                 })
                 .collect::<Vec<_>>()
@@ -72,7 +73,6 @@ fn meters(texts: &Texts, job: &JobView) -> Vec<Figure> {
 
 fn caption(
     texts: &Texts,
-    _job: &JobView,
     reading: &holdfast_diagnose::Reading,
     result: &holdfast_diagnose::TestResult,
     seen: &str,
@@ -84,7 +84,7 @@ fn caption(
             "report-caption-test"
         },
         &Args::new()
-            .text("test", texts.test_title(&reading.test))
+            .text("test", texts.test_name(&reading.test))
             .text("seen", seen)
             .text("result", mark_of(texts, result.outcome).word.to_lowercase()),
     )

@@ -12,8 +12,7 @@ use std::path::PathBuf;
 use holdfast_report::{Business, Fact, Finding, Report, ReportWords, Section, Written};
 use sha2::{Digest, Sha256};
 
-use super::finding::{certainty, finding_state};
-use super::overview::headline;
+use super::finding::{certainty_now, finding_state, headline_now};
 use super::time::date;
 use crate::job::JobView;
 use crate::text::{Args, Texts};
@@ -44,7 +43,7 @@ pub(crate) struct PrintPhoto {
 pub(crate) fn report(texts: &Texts, job: &JobView, wishes: &ReportWishes<'_>) -> Report {
     let last = job.log.record.last();
     let (at_ms, offset_min) = last.map_or((0, 0), |line| (line.entry.at_ms, line.entry.offset_min));
-    let (state, _) = finding_state(&job.finding);
+    let (state, _) = finding_state(job);
     Report {
         language: texts.language(),
         title: title(texts, job),
@@ -53,8 +52,8 @@ pub(crate) fn report(texts: &Texts, job: &JobView, wishes: &ReportWishes<'_>) ->
         facts: facts(texts, job, at_ms, offset_min),
         finding: Finding {
             state: Some(state),
-            sentence: headline(texts, &job.finding),
-            certainty: certainty(texts, job),
+            sentence: headline_now(texts, job),
+            certainty: certainty_now(texts, job),
         },
         customer: customer::page(texts, job),
         evidence: Section {

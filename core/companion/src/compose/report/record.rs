@@ -143,7 +143,7 @@ fn result_row(
     result: &TestResult,
     behind: &Behind,
 ) -> Vec<String> {
-    let mut test = texts.test_title(&reading.test);
+    let mut test = texts.test_name(&reading.test);
     if reading.after_repair {
         test = texts.say_with("record-after-repair", &Args::new().text("test", test));
     }
@@ -268,7 +268,7 @@ fn hold_table(texts: &Texts, job: &JobView) -> Table {
                 None => (texts.say("record-none"), String::new()),
             };
             Some(vec![
-                texts.test_title(&reading.test),
+                texts.test_name(&reading.test),
                 fall(texts, hold),
                 leak,
                 range,
@@ -306,7 +306,7 @@ fn skipped_table(texts: &Texts, job: &JobView) -> Table {
                 Answer::NotDone { reason } => reason_words(texts, reason),
                 _ => reason_words(texts, "not_available"),
             };
-            vec![texts.test_title(&reading.test), capital(&reason)]
+            vec![texts.test_name(&reading.test), capital(&reason)]
         })
         .collect();
     Table {

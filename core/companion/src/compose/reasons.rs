@@ -1,0 +1,65 @@
+//! What speaks for and against the first cause, said by what was seen: "lost 16.0 inHg in 20 s", not "leaks".
+
+use holdfast_diagnose::{Arg, Message, TestId};
+
+use super::hold::fall;
+use crate::job::JobView;
+use crate::text::{Args, Texts, capital, sentence};
+
+/// What was seen in the test a message is about; the message's own words where it is about none.
+#[must_use]
+pub(super) fn seen(texts: &Texts, job: &JobView, message: &Message) -> String {
+    let Some(test) = test_of(message) else {
+        return sentence(&texts.message(message));
+    };
+    let done = job
+        .done
+        .iter()
+        .rev()
+        .find(|(reading, _)| &reading.test == test && !reading.after_repair);
+    match done {
+        Some((_, result)) => match (&result.hold, result.says.first()) {
+            (Some(hold), _) => sentence(
+                &texts.say_with(
+                    "reading-field",
+                    &Args::new()
+                        .text("label", texts.test_name(test))
+                        .text("value", fall(texts, hold)),
+                ),
+            ),
+            (None, Some(first)) => sentence(&texts.message(first)),
+            (None, None) => sentence(&texts.message(message)),
+        },
+        None => sentence(&texts.message(message)),
+    }
+}
+
+/// What was seen, and how much better it fits this cause or the others.
+#[must_use]
+pub(super) fn weighed(texts: &Texts, job: &JobView, message: &Message) -> String {
+    let times = message.args.iter().find_map(|(_, arg)| match arg {
+        Arg::Times(times) => Some(*times),
+        _ => None,
+    });
+    let key = match message.id.as_str() {
+        "evidence-for" => "evidence-seen-for",
+        "evidence-against" => "evidence-seen-against",
+        _ => return sentence(&texts.message(message)),
+    };
+    match times {
+        Some(times) if test_of(message).is_some() => texts.say_with(
+            key,
+            &Args::new()
+                .text("seen", seen(texts, job, message))
+                .text("times", capital(&texts.times(times))),
+        ),
+        _ => sentence(&texts.message(message)),
+    }
+}
+
+fn test_of(message: &Message) -> Option<&TestId> {
+    message.args.iter().find_map(|(_, arg)| match arg {
+        Arg::Test(test) => Some(test),
+        _ => None,
+    })
+}

@@ -1,0 +1,54 @@
+//! What a repair came to: "repaired" only where the measurement and the complaint are both gone.
+
+use holdfast_diagnose::{Complaint, Outcome, Reading, TestKind, TestResult};
+
+use crate::job::JobView;
+use crate::text::{Args, Texts};
+
+/// The test that condemned the repaired part, before and after.
+#[must_use]
+pub(super) fn retested(job: &JobView) -> Option<((&Reading, &TestResult), (&Reading, &TestResult))> {
+    let (after, after_result) = job
+        .done
+        .iter()
+        .rev()
+        .filter(|(reading, _)| reading.after_repair && reading.test.kind != TestKind::Complaint)
+        .find(|(_, result)| result.outcome != Outcome::NotDone)
+        .map(|(reading, result)| (reading, result))?;
+    let (before, before_result, _) = job.last(&after.test, false)?;
+    Some(((before, before_result), (after, after_result)))
+}
+
+/// Whether a result is what a sound part gives.
+#[must_use]
+pub(super) fn is_good(outcome: Outcome) -> bool {
+    matches!(outcome, Outcome::Holds | Outcome::SlowLeak | Outcome::AsExpected)
+}
+
+/// Whether the complaint is gone; nothing where that was not tried after the repair.
+#[must_use]
+pub(super) fn complaint_gone(job: &JobView) -> Option<bool> {
+    job.done
+        .iter()
+        .rev()
+        .filter(|(reading, _)| reading.after_repair && reading.test.kind == TestKind::Complaint)
+        .find_map(|(reading, _)| reading.yes("present"))
+        .map(|present| !present)
+}
+
+/// What the repair came to, in one sentence; nothing where none was done or its test was not repeated.
+#[must_use]
+pub(crate) fn repaired_sentence(texts: &Texts, job: &JobView) -> Option<String> {
+    let repair = job.repaired()?;
+    let (_, (_, is)) = retested(job)?;
+    let complained = job.situation.complaint.iter().any(|c| *c != Complaint::None);
+    let key = match (is_good(is.outcome), complaint_gone(job)) {
+        (false, _) => "repaired-not",
+        (true, Some(true)) => "repaired-both",
+        (true, Some(false)) => "repaired-complaint-stays",
+        (true, None) if complained => "repaired-test-only",
+        (true, None) => "repaired-test",
+    };
+    let part = texts.part(&repair.component.as_str().into());
+    Some(texts.say_with(key, &Args::new().text("part", part)))
+}
