@@ -141,4 +141,4 @@ impl Reasoned<'_> {
 }
 
 #[cfg(test)]
-mod tests;
+pub(crate) mod tests;

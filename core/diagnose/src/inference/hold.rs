@@ -8,8 +8,6 @@ use holdfast_measure::{Pressure, PressureUnit, Volume};
 use uom::si::pressure::kilopascal;
 use uom::si::volume::cubic_centimeter;
 
-/// Standard normal deviates and weights that stand for a person's pace at the pump.
-const PACE: [(f64, f64); 5] = [(-1.6, 0.1), (-0.8, 0.22), (0.0, 0.36), (0.8, 0.22), (1.6, 0.1)];
 /// Standard uncertainty of the highest figure of a gauge that won't go on, kPa. Source: from memory.
 const HIGHEST_SD: f64 = 4.0;
 /// Width of the range of strokes on the scale of ln: 1 to 200.
@@ -214,11 +212,6 @@ impl Model<'_> {
                 .map_or(1.0, |strokes| self.strokes(strokes, seen, trapped))
     }
 
-    fn displaced(&self, z: f64) -> f64 {
-        let pace = self.data.physics.pump_strokes_per_min;
-        self.situation.instruments.stroke_cm3 * pace.value * 10f64.powf(z * pace.log10_sd)
-    }
-
     fn course(&self, course: Course, trapped: Trapped) -> f64 {
         let Trapped {
             leak,
@@ -229,17 +222,16 @@ impl Model<'_> {
         let slip = self.data.rates.reading_slip.value / self.ambient;
         let right = match course {
             Course::Watched { start, drop, seconds } => {
-                let reached: f64 = PACE
+                let reached: f64 = self
+                    .pace
                     .iter()
-                    .map(|(z, w)| {
-                        let deepest = air::pumped(leak, self.displaced(*z), self.ambient);
+                    .map(|(displaced, w)| {
+                        let deepest = air::pumped(leak, *displaced, self.ambient);
                         w / (1.0 + ((start - deepest) / HIGHEST_SD).exp())
                     })
                     .sum();
                 let expected = air::drop(leak, volume, self.ambient, start, seconds);
-                let gauge = &self.situation.instruments.gauge;
-                let gauge = gauge.u_drop() * gauge.unit_pa() / 1_000.0;
-                let sd = (gauge.powi(2)
+                let sd = (self.gauge_u.powi(2)
                     + figures.drop_unmodelled_kpa.value.powi(2)
                     + (figures.drop_relative.value.hypot(volume_u / volume) * expected).powi(2))
                 .sqrt();
@@ -247,9 +239,10 @@ impl Model<'_> {
             }
             Course::NeverReached { highest } => {
                 let target = crate::hold_target(self.situation).vacuum.value / 1_000.0;
-                PACE.iter()
-                    .map(|(z, w)| {
-                        let deepest = air::pumped(leak, self.displaced(*z), self.ambient);
+                self.pace
+                    .iter()
+                    .map(|(displaced, w)| {
+                        let deepest = air::pumped(leak, *displaced, self.ambient);
                         w * normal(highest, deepest, HIGHEST_SD)
                             / (1.0 + ((deepest - target) / HIGHEST_SD).exp())
                     })
@@ -271,12 +264,12 @@ impl Model<'_> {
             let left = (1.0 - start / self.ambient).max(0.02);
             let sd = figures.strokes_log_sd.value.hypot(volume_u / volume);
             // Each stroke takes a share of what is left while the leak adds the same amount: p falls towards where they meet.
-            let at_pace = |(z, weight): &(f64, f64)| {
-                let meet = (leak / self.displaced(*z)).min(0.95 * left);
+            let at_pace = |(displaced, weight): &(f64, f64)| {
+                let meet = (leak / displaced).min(0.95 * left);
                 let expected = ideal * ((1.0 - meet) / (left - meet)).ln() / (1.0 / left).ln();
                 weight * normal(strokes.ln(), expected.ln(), sd)
             };
-            PACE.iter().map(at_pace).sum::<f64>()
+            self.pace.iter().map(at_pace).sum::<f64>()
         };
         let slip = self.data.rates.answer_slip.value;
         let counted: f64 = seen

@@ -2,7 +2,9 @@
 //! ranking that follows (Bayes' theorem over every cause, enumerated).
 
 mod air;
+mod bayes;
 mod causes;
+mod complaint;
 mod condition;
 mod electric;
 mod expect;
@@ -12,13 +14,16 @@ mod model;
 mod observation;
 mod posterior;
 mod predict;
+mod signs;
 mod vacuum;
 
+pub(crate) use bayes::{entropy, information, log_sum};
 pub(crate) use hold::HoldSeen;
 pub(crate) use model::{Case, Model};
 pub(crate) use observation::{Observation, Seen};
-pub(crate) use posterior::{Evaluated, Posterior, log_sum, rank};
-pub(crate) use predict::depends_at_rest;
+pub(crate) use posterior::{Evaluated, Posterior, Way, rank};
+pub(crate) use predict::{depends_at_rest, is_by_hand};
+pub(crate) use signs::look_sign;
 
 #[cfg(test)]
 mod tests;

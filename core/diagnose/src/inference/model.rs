@@ -1,5 +1,6 @@
 //! One circuit in one situation, ready to be asked what it would show with any set of faults.
 
+use std::borrow::Cow;
 use std::cell::OnceCell;
 
 use super::causes::{Fault, faults};
@@ -24,6 +25,10 @@ pub(crate) struct Model<'a> {
     pub ambient: f64,
     /// Vacuum of the source, kPa, before any reading.
     pub source: (f64, f64),
+    /// How fast people pump: cm³ a minute, with weights.
+    pub pace: [(f64, f64); 5],
+    /// What the gauge adds to the uncertainty of a drop, kPa.
+    pub gauge_u: f64,
     /// Vacuum that was read at the valve's inlet, kPa, if it was any to speak of.
     pub seen_source: Option<f64>,
 }
@@ -38,7 +43,7 @@ pub(crate) struct World {
 
 /// A world in a setting, with what its vacuum does at work, worked out once when first asked for.
 pub(crate) struct Case<'w> {
-    pub world: &'w World,
+    pub world: Cow<'w, World>,
     pub setting: Setting,
     idle: OnceCell<AtMounts>,
     in_gear: OnceCell<AtMounts>,
@@ -46,6 +51,11 @@ pub(crate) struct Case<'w> {
 
 impl<'w> Case<'w> {
     pub fn new(world: &'w World, setting: Setting) -> Self {
+        Self::of(Cow::Borrowed(world), setting)
+    }
+
+    /// The same, with the world kept.
+    pub fn of(world: Cow<'w, World>, setting: Setting) -> Self {
         Self {
             world,
             setting,
@@ -67,7 +77,7 @@ impl<'w> Case<'w> {
             } else {
                 EngineState::Idle
             };
-            model.at_mounts(self.world, self.setting, running)
+            model.at_mounts(&self.world, self.setting, running)
         })
     }
 }
@@ -110,6 +120,8 @@ impl<'a> Model<'a> {
             faults,
             ambient,
             source,
+            pace: pace(situation, data),
+            gauge_u: situation.instruments.gauge.u_drop() * situation.instruments.gauge.unit_pa() / 1_000.0,
             seen_source: None,
         }
     }
@@ -178,6 +190,15 @@ impl<'a> Model<'a> {
     pub fn drive_of(&self, test: &TestId) -> Option<&DriveParts> {
         self.layout.drive(test.part.as_ref())
     }
+}
+
+/// Standard normal deviates and weights that stand for how fast people pump.
+const PACE: [(f64, f64); 5] = [(-1.6, 0.1), (-0.8, 0.22), (0.0, 0.36), (0.8, 0.22), (1.6, 0.1)];
+
+fn pace(situation: &Situation, data: &FaultData) -> [(f64, f64); 5] {
+    let pace = data.physics.pump_strokes_per_min;
+    let displaced = |z: f64| situation.instruments.stroke_cm3 * pace.value * 10f64.powf(z * pace.log10_sd);
+    PACE.map(|(z, weight)| (displaced(z), weight))
 }
 
 fn settings(circuit: &Circuit, data: &FaultData) -> Vec<(Setting, f64)> {

@@ -3,6 +3,7 @@
 use std::cell::RefCell;
 use std::rc::Rc;
 
+use super::bayes::{log_sum, normalised};
 use super::causes::Size;
 use super::condition::Setting;
 use super::model::{Case, Model, World};
@@ -66,13 +67,9 @@ pub(crate) fn rank(model: &Model<'_>, seen: &[Observation], weigh_each: bool) ->
     let evaluation = Evaluation::new(model, seen);
     let mut causes = vec![evaluation.cause(&[], weigh_each)];
     causes.extend((0..model.faults.len()).map(|fault| evaluation.cause(&[fault], weigh_each)));
-    let top = causes
-        .iter()
-        .map(|c| c.ln_weight)
-        .fold(f64::NEG_INFINITY, f64::max);
-    let total: f64 = causes.iter().map(|c| (c.ln_weight - top).exp()).sum();
-    for cause in &mut causes {
-        cause.p = (cause.ln_weight - top).exp() / total;
+    let ln: Vec<f64> = causes.iter().map(|c| c.ln_weight).collect();
+    for (cause, p) in causes.iter_mut().zip(normalised(&ln)) {
+        cause.p = p;
     }
     causes.sort_by(|a, b| b.p.total_cmp(&a.p).then_with(|| a.faults.cmp(&b.faults)));
     Posterior { causes }
@@ -412,14 +409,4 @@ fn quantile(weights: &[f64], share: f64) -> usize {
 
 fn max(values: &[f64]) -> f64 {
     values.iter().copied().fold(f64::NEG_INFINITY, f64::max)
-}
-
-/// ln of a sum, of terms given by their ln.
-pub(crate) fn log_sum(terms: impl Iterator<Item = f64> + Clone) -> f64 {
-    let top = terms.clone().fold(f64::NEG_INFINITY, f64::max);
-    if top == f64::NEG_INFINITY {
-        top
-    } else {
-        top + terms.map(|t| (t - top).exp()).sum::<f64>().ln()
-    }
 }

@@ -2,10 +2,10 @@
 
 use super::condition::Setting;
 use super::electric::Electric;
-use super::expect::Expect;
+use super::expect::{Expect, Value};
 use super::model::{Case, Model, World};
 use super::observation::{Observation, Seen};
-use crate::{Complaint, EngineState, LookState, TestKind};
+use crate::{EngineState, TestKind};
 
 /// The values of one test, by key; several sets where it can be meant in several ways, with their probabilities.
 pub(crate) type Fields = Vec<(f64, Vec<(&'static str, Expect)>)>;
@@ -58,6 +58,11 @@ pub(crate) fn depends_at_rest(seen: &Observation) -> bool {
     depends(&seen.seen, seen.test.kind) == Depends::Rest
 }
 
+/// Whether an observation is of something seen or felt by hand, the same in any setting.
+pub(crate) fn is_by_hand(seen: &Observation) -> bool {
+    depends(&seen.seen, seen.test.kind) == Depends::Signs
+}
+
 impl Observation {
     /// Whether the observation can't tell two settings apart. `electric`: some fault changes the electric side.
     pub(crate) fn is_blind_to(&self, electric: bool, a: Setting, b: Setting) -> bool {
@@ -107,36 +112,38 @@ impl Model<'_> {
 
     /// Probability (density) of an observation in a world. Readings of the same test are comparable with each other only.
     pub(crate) fn likelihood(&self, seen: &Observation, case: &Case<'_>) -> f64 {
-        let world = case.world;
         match &seen.seen {
             Seen::Hold(hold) => seen
                 .scope
                 .as_ref()
-                .map_or(1.0, |scope| self.hold_likelihood(world, scope, hold)),
-            Seen::Look(parts) => self.look(world, parts),
+                .map_or(1.0, |scope| self.hold_likelihood(&case.world, scope, hold)),
+            Seen::Look(parts) => self.look(&case.world, parts),
             Seen::Complaint => self.complaints(case),
             Seen::Fields(values) => {
                 let battery = values.iter().find_map(|(k, v)| match v {
-                    super::expect::Value::Number(x) if k == "battery" => Some(*x),
+                    Value::Number(x) if k == "battery" => Some(*x),
                     _ => None,
                 });
-                let sets = self.fields(seen, case, battery);
-                sets.iter()
-                    .map(|(p, fields)| {
-                        let each = fields.iter().map(|(key, expect)| {
-                            let value = values.iter().find(|(k, _)| k == key);
-                            value.map_or(1.0, |(_, v)| expect.likelihood(*v, &self.data.rates))
-                        });
-                        p * each.product::<f64>()
-                    })
-                    .sum()
+                self.values_likelihood(values, &self.fields(seen, case, battery))
             }
         }
     }
 
+    /// Probability (density) of values where these are to be expected; a value that nothing is expected of says nothing.
+    pub(crate) fn values_likelihood(&self, values: &[(String, Value)], expected: &Fields) -> f64 {
+        let of_set = |fields: &[(&'static str, Expect)]| -> f64 {
+            let each = fields.iter().map(|(key, expect)| {
+                let value = values.iter().find(|(k, _)| k == key);
+                value.map_or(1.0, |(_, v)| expect.likelihood(*v, &self.data.rates))
+            });
+            each.product()
+        };
+        expected.iter().map(|(p, fields)| p * of_set(fields)).sum()
+    }
+
     /// What a test should show in a world.
     pub(crate) fn fields(&self, seen: &Observation, case: &Case<'_>, battery: Option<f64>) -> Fields {
-        let (world, setting) = (case.world, case.setting);
+        let (world, setting) = (&*case.world, case.setting);
         let test = &seen.test;
         let one = |fields| vec![(1.0, fields)];
         match test.kind {
@@ -252,7 +259,7 @@ impl Model<'_> {
     }
 
     fn vacuum_fields(&self, seen: &Observation, case: &Case<'_>) -> Vec<(&'static str, Expect)> {
-        let (world, setting) = (case.world, case.setting);
+        let (world, setting) = (&*case.world, case.setting);
         let Some(drive) = self.drive_of(&seen.test) else {
             return Vec::new();
         };
@@ -386,186 +393,6 @@ impl Model<'_> {
         let share = changing as f64 / all.max(1) as f64;
         Expect::Yes(self.data.rates.shake_felt.value * share.sqrt() + UNFELT * (1.0 - share))
     }
-
-    /// Probability of a look-over, over that of a sound circuit with nothing to see.
-    fn look(&self, world: &World, parts: &[(usize, LookState)]) -> f64 {
-        let keep = 1.0 - self.data.rates.answer_slip.value;
-        let shows = |state: LookState, faults: &[usize]| {
-            keep * self.sign(&format!("look.{}", state.as_str()), faults.iter().copied())
-        };
-        let nothing = |faults: &[usize]| -> f64 {
-            LookState::ALL
-                .into_iter()
-                .skip(1)
-                .map(|state| 1.0 - shows(state, faults))
-                .product()
-        };
-        let sound = nothing(&[]);
-        let mut likelihood = 1.0;
-        let faulty = world.faults.iter().filter_map(|f| self.faults[*f].part);
-        let mut looked: Vec<usize> = faulty.chain(parts.iter().map(|(n, _)| *n)).collect();
-        looked.sort_unstable();
-        looked.dedup();
-        for number in looked {
-            let faults: Vec<usize> = world
-                .faults
-                .iter()
-                .copied()
-                .filter(|f| self.faults[*f].part == Some(number))
-                .collect();
-            let seen = parts.iter().find(|(n, _)| *n == number);
-            likelihood *= seen.map_or_else(|| nothing(&faults), |(_, state)| shows(*state, &faults)) / sound;
-        }
-        likelihood
-    }
-
-    /// Share of cars that show a sign with these faults.
-    fn sign(&self, key: &str, faults: impl Iterator<Item = usize>) -> f64 {
-        let base = self
-            .data
-            .signs_when_sound
-            .get(key)
-            .copied()
-            .unwrap_or(UNLISTED_SIGN);
-        let hidden: f64 = faults
-            .filter_map(|f| self.faults[f].signs.get(key))
-            .map(|p| 1.0 - p)
-            .product();
-        1.0 - (1.0 - base) * hidden
-    }
-
-    fn sign_fields(&self, seen: &Observation, case: &Case<'_>) -> Vec<(&'static str, Expect)> {
-        let part = seen.test.part.as_ref().and_then(|id| self.layout.number(id));
-        let here =
-            |f: &usize| self.faults[*f].part.is_none() || part.is_none() || self.faults[*f].part == part;
-        let faults: Vec<usize> = case.world.faults.iter().copied().filter(here).collect();
-        let keys: &[&'static str] = match seen.test.kind {
-            TestKind::Codes => &["list"],
-            TestKind::IdleQuality => &["rough", "steady", "rpm"],
-            TestKind::MountLook => &["torn", "wet", "sag_mm"],
-            TestKind::MountMove => &["clunk", "gap_opens"],
-            _ => &["steady"],
-        };
-        let field = |key: &&'static str| {
-            let name = format!("{}.{key}", seen.test.kind);
-            if let Some(sound) = self.data.figures_when_sound.get(&name) {
-                let mean = faults
-                    .iter()
-                    .find_map(|f| self.faults[*f].figures.get(&name))
-                    .copied();
-                let expect = Expect::Figure {
-                    mean: mean.unwrap_or(sound.mean),
-                    sd: sound.sd,
-                    range: FIGURE_RANGE * sound.sd,
-                };
-                return (*key, expect);
-            }
-            let mut p = self.sign(&name, faults.iter().copied());
-            if seen.test.kind == TestKind::Codes && case.at_mounts(self, EngineState::InGear).fault_seen {
-                p = 1.0 - (1.0 - p) * (1.0 - CODE_STORED);
-            }
-            (
-                *key,
-                Expect::Yes(if self.data.good_when_yes.contains(&name) {
-                    1.0 - p
-                } else {
-                    p
-                }),
-            )
-        };
-        keys.iter().map(field).collect()
-    }
-
-    fn reproduced(&self, case: &Case<'_>) -> Expect {
-        let explained = self.explained(case);
-        Expect::Yes(explained * self.data.rates.complaint_reproduced.value + (1.0 - explained) * UNFELT)
-    }
-
-    /// Probability that somebody with this car complains as was done.
-    fn complaints(&self, case: &Case<'_>) -> f64 {
-        self.complaint_shares(case).into_iter().map(|(_, p)| p).product()
-    }
-
-    /// How much of the complaint is due to the world's faults and not to chance, 0–1.
-    pub(crate) fn explained(&self, case: &Case<'_>) -> f64 {
-        let base = self.data.complaint_without_fault;
-        let shares = self.complaint_shares(case);
-        let least = shares
-            .iter()
-            .filter(|(c, _)| *c != Complaint::None)
-            .map(|(_, p)| 1.0 - base / p);
-        least
-            .fold(None, |worst: Option<f64>, x| Some(worst.map_or(x, |w| w.min(x))))
-            .unwrap_or(0.0)
-            .clamp(0.0, 1.0)
-    }
-
-    fn complaint_shares(&self, case: &Case<'_>) -> Vec<(Complaint, f64)> {
-        let symptoms = self.symptoms(case);
-        let table = |complaint: Complaint| {
-            let quiet: f64 = symptoms
-                .iter()
-                .filter_map(|(name, p)| {
-                    let symptom = self.data.symptoms.get(*name)?;
-                    let side = if case.setting.softens {
-                        &symptom.soft
-                    } else {
-                        &symptom.stiff
-                    };
-                    Some(1.0 - p * side.get(&complaint).copied().unwrap_or(0.0))
-                })
-                .product();
-            1.0 - (1.0 - self.data.complaint_without_fault) * quiet
-        };
-        self.situation
-            .complaint
-            .iter()
-            .map(|&complaint| match complaint {
-                Complaint::None => {
-                    let silent = Complaint::ALL
-                        .into_iter()
-                        .filter(|c| *c != Complaint::None)
-                        .map(|c| 1.0 - table(c));
-                    (complaint, silent.product())
-                }
-                other => (other, table(other)),
-            })
-            .collect()
-    }
-
-    fn symptoms(&self, case: &Case<'_>) -> Vec<(&str, f64)> {
-        let figures = &self.data.physics;
-        let at_mounts = case.at_mounts(self, EngineState::InGear);
-        let (mounts, fault_seen) = (&at_mounts.mounts, at_mounts.fault_seen);
-        let share = |n: usize| (n as f64 / mounts.len().max(1) as f64).sqrt();
-        let starved = mounts
-            .iter()
-            .filter(|m| m.on < figures.starved_below.value)
-            .count();
-        let weak = mounts.iter().filter(|m| m.on < figures.weak_below.value).count() - starved;
-        let kept = mounts
-            .iter()
-            .filter(|m| m.off > figures.starved_below.value)
-            .count();
-        let mut symptoms = vec![
-            ("starved", share(starved)),
-            ("weak_vacuum", share(weak)),
-            ("kept", share(kept)),
-        ];
-        if fault_seen {
-            symptoms.push(("circuit_fault_seen", 1.0));
-        }
-        for fault in &case.world.faults {
-            symptoms.extend(
-                self.faults[*fault]
-                    .symptoms
-                    .iter()
-                    .map(|(name, p)| (name.as_str(), *p)),
-            );
-        }
-        symptoms.retain(|(_, p)| *p > 0.0);
-        symptoms
-    }
 }
 
 /// Leak through a seat or vent that is felt in half the cases, std cm³/min. Source: from memory.
@@ -573,10 +400,4 @@ const SEAT_FELT: f64 = 100.0;
 /// Leak against which a hand pump still works a mount, std cm³/min. Source: worked out from 50 strokes of 15 cm³ a minute.
 const PUMPED_AGAINST: f64 = 300.0;
 /// Share of people who feel a change where there is none. Source: from memory.
-const UNFELT: f64 = 0.07;
-/// Share of sound parts with a sign that the data does not list. Source: from memory.
-const UNLISTED_SIGN: f64 = 0.005;
-/// Share of cars with an electric fault that have stored a code. Source: from memory.
-const CODE_STORED: f64 = 0.7;
-/// A slipped figure lies anywhere within so many standard deviations.
-const FIGURE_RANGE: f64 = 20.0;
+pub(super) const UNFELT: f64 = 0.07;

@@ -1,7 +1,12 @@
 //! What a test is expected to settle, in bits: how much less uncertain it makes what to do.
 
+use std::borrow::Cow;
+
 use crate::finding::{Reasoned, Remedy};
-use crate::inference::{Case, Evaluated, HoldSeen, Model, Observation, Seen, depends_at_rest};
+use crate::inference::{
+    Case, Evaluated, HoldSeen, Model, Observation, Seen, Way, depends_at_rest, entropy, information,
+    is_by_hand, look_sign,
+};
 use crate::{LookState, TestId, TestKind, hold_target};
 
 /// Causes that together are less likely than this are left out of the sum.
@@ -20,10 +25,39 @@ const OUTCOMES: usize = 12;
 /// What tests are expected to settle as things stand.
 pub(super) struct Worth<'r, 'a> {
     reasoned: &'r Reasoned<'a>,
-    /// The causes in play and the number of their remedy.
-    causes: Vec<(&'r Evaluated, usize)>,
+    causes: Vec<InPlay<'r>>,
     remedies: usize,
-    sound: Option<&'r Evaluated>,
+    sound: Option<InPlay<'r>>,
+}
+
+/// A cause in play, and the ways it can be.
+struct InPlay<'r> {
+    cause: &'r Evaluated,
+    /// The number of its remedy.
+    remedy: usize,
+    ways: Vec<InPlayWay>,
+}
+
+/// One way, worked out once for all tests.
+struct InPlayWay {
+    weight: f64,
+    at_rest: Case<'static>,
+    at_work: Case<'static>,
+}
+
+impl<'r> InPlay<'r> {
+    fn new(model: &Model<'_>, cause: &'r Evaluated, remedy: usize) -> Self {
+        let way = |way: &Way| InPlayWay {
+            weight: way.weight,
+            at_rest: Case::of(Cow::Owned(cause.world(model, way.at_rest)), way.setting),
+            at_work: Case::of(Cow::Owned(cause.world(model, way.at_work)), way.setting),
+        };
+        Self {
+            cause,
+            remedy,
+            ways: cause.ways.iter().map(way).collect(),
+        }
+    }
 }
 
 impl<'r, 'a> Worth<'r, 'a> {
@@ -41,9 +75,10 @@ impl<'r, 'a> Worth<'r, 'a> {
                 remedies.push(remedy);
                 remedies.len() - 1
             });
-            causes.push((cause, number));
+            causes.push(InPlay::new(&reasoned.model, cause, number));
         }
         let sound = reasoned.posterior.causes.iter().find(|c| c.faults.is_empty());
+        let sound = sound.map(|s| InPlay::new(&reasoned.model, s, 0));
         Self {
             reasoned,
             causes,
@@ -55,7 +90,7 @@ impl<'r, 'a> Worth<'r, 'a> {
     /// What is still open, bit.
     pub fn open_bits(&self) -> f64 {
         let mut shares = vec![0.0; self.remedies];
-        for (cause, remedy) in &self.causes {
+        for InPlay { cause, remedy, .. } in &self.causes {
             shares[*remedy] += cause.p;
         }
         entropy(&shares).max(f64::MIN_POSITIVE)
@@ -68,16 +103,17 @@ impl<'r, 'a> Worth<'r, 'a> {
             return 0.0;
         }
         let model = &self.reasoned.model;
-        let untouched = self.sound.map(|sound| chances(model, &outcomes, sound));
+        let untouched = self.sound.as_ref().map(|sound| chances(model, &outcomes, sound));
         // Joint of outcome and remedy.
         let mut joint = vec![vec![0.0; self.remedies]; outcomes.len()];
-        for (cause, remedy) in &self.causes {
+        for in_play in &self.causes {
+            let InPlay { cause, remedy, .. } = in_play;
             let touched = outcomes.first().is_some_and(|o| model.touches(o, &cause.faults));
             let own;
             let chances = match &untouched {
                 Some(chances) if !touched => chances,
                 _ => {
-                    own = chances(model, &outcomes, cause);
+                    own = chances(model, &outcomes, in_play);
                     &own
                 }
             };
@@ -85,15 +121,7 @@ impl<'r, 'a> Worth<'r, 'a> {
                 row[*remedy] += cause.p * chance;
             }
         }
-        let total: f64 = joint.iter().flatten().sum();
-        let after: f64 = joint
-            .iter()
-            .map(|row| {
-                let p: f64 = row.iter().sum();
-                if p > 0.0 { p / total * entropy(row) } else { 0.0 }
-            })
-            .sum();
-        (self.open_bits() - after).max(0.0)
+        information(&joint)
     }
 
     /// Readings that stand for what a test can show.
@@ -107,17 +135,12 @@ impl<'r, 'a> Worth<'r, 'a> {
         }
         let empty = model.imagine(test, Seen::Fields(Vec::new()));
         let mut outcomes: Vec<Observation> = Vec::new();
-        for (cause, _) in self
-            .causes
-            .iter()
-            .filter(|(c, _)| c.faults.is_empty() || model.touches(&empty, &c.faults))
-        {
-            let Some(way) = cause.ways.first() else { continue };
-            for (_, fields) in model.fields(
-                &empty,
-                &Case::new(&cause.world(model, way.at_work), way.setting),
-                None,
-            ) {
+        for in_play in &self.causes {
+            if !in_play.cause.faults.is_empty() && !model.touches(&empty, &in_play.cause.faults) {
+                continue;
+            }
+            let Some(way) = in_play.ways.first() else { continue };
+            for (_, fields) in model.fields(&empty, &way.at_work, None) {
                 let mut sets = vec![Vec::new()];
                 for (key, expect) in fields {
                     let typical = expect.typical();
@@ -164,13 +187,13 @@ impl<'r, 'a> Worth<'r, 'a> {
         for fault in self
             .causes
             .iter()
-            .flat_map(|(c, _)| &c.faults)
+            .flat_map(|c| &c.cause.faults)
             .map(|f| &model.faults[*f])
         {
             let Some(part) = fault.part else { continue };
             for state in LookState::ALL.into_iter().skip(1) {
                 let one = Seen::Look(vec![(part, state)]);
-                if fault.signs.contains_key(&format!("look.{}", state.as_str())) && !seen.contains(&one) {
+                if fault.signs.contains_key(look_sign(state)) && !seen.contains(&one) {
                     seen.push(one);
                 }
             }
@@ -180,27 +203,30 @@ impl<'r, 'a> Worth<'r, 'a> {
 }
 
 /// The chance of each outcome under a cause; they sum to 1.
-fn chances(model: &Model<'_>, outcomes: &[Observation], cause: &Evaluated) -> Vec<f64> {
-    let at_rest = outcomes.first().is_some_and(depends_at_rest);
+fn chances(model: &Model<'_>, outcomes: &[Observation], in_play: &InPlay<'_>) -> Vec<f64> {
     let mut chances = vec![0.0; outcomes.len()];
-    for way in &cause.ways {
-        let world = cause.world(model, if at_rest { way.at_rest } else { way.at_work });
-        let case = Case::new(&world, way.setting);
-        let each: Vec<f64> = outcomes.iter().map(|o| model.likelihood(o, &case)).collect();
+    let Some(first) = outcomes.first() else {
+        return chances;
+    };
+    let at_rest = depends_at_rest(first);
+    for way in &in_play.ways {
+        let case = if at_rest { &way.at_rest } else { &way.at_work };
+        // Every outcome is a set of values of the same test: what it should show is worked out once.
+        let expected = matches!(first.seen, Seen::Fields(_)).then(|| model.fields(first, case, None));
+        let likelihood = |o: &Observation| match (&o.seen, &expected) {
+            (Seen::Fields(values), Some(expected)) => model.values_likelihood(values, expected),
+            _ => model.likelihood(o, case),
+        };
+        let each: Vec<f64> = outcomes.iter().map(likelihood).collect();
         let total: f64 = each.iter().sum();
         for (chance, likelihood) in chances.iter_mut().zip(each) {
             *chance += way.weight * likelihood / total;
         }
+        if is_by_hand(first) {
+            // What is seen or felt doesn't depend on sizes and settings.
+            chances.iter_mut().for_each(|c| *c /= way.weight);
+            break;
+        }
     }
     chances
-}
-
-/// Entropy of shares that need not sum to 1, bit.
-fn entropy(shares: &[f64]) -> f64 {
-    let total: f64 = shares.iter().sum();
-    shares
-        .iter()
-        .filter(|p| **p > 0.0)
-        .map(|p| -(p / total) * (p / total).log2())
-        .sum()
 }
