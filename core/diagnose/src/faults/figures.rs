@@ -67,6 +67,10 @@ impl From<SourcedSpread> for FigureSpread {
 pub(crate) struct Rates {
     /// A measured figure that has nothing to do with what should be there (wrong pin, slipped probe).
     pub reading_slip: Figure,
+    /// A hold in which the adapter or a cap leaks: any drop can be read.
+    pub hold_bad_seal: Figure,
+    /// A hold in which a pinched test hose or a sticking needle hides what is there.
+    pub hold_sealed_by_mistake: Figure,
     /// A yes or no that is the wrong way round.
     pub answer_slip: Figure,
     /// A gauge figure in another unit than said.

@@ -3,8 +3,6 @@
 //! The jobs are invented (`testdata/jobs.json`); `@` stands for the readings of a sound car, `hold:*` for every hold that
 //! a job does not give, `@fault` for what a mount that gets no vacuum changes; a test given as null is not available.
 
-use std::time::Instant;
-
 use serde_json::{Map, Value as Json, json};
 
 use crate::{
@@ -212,11 +210,9 @@ fn wrong(expect: &Json, finding: &Finding) -> Vec<String> {
 fn play_all(policy: Policy) -> Vec<String> {
     let mut failed = Vec::new();
     for job in jobs() {
-        let began = Instant::now();
         let (readings, finding, minutes) = job.play(policy);
-        let spent = began.elapsed() / u32::try_from(readings.len() + 1).unwrap();
         println!(
-            "{}: {minutes} min, {} tests, {spent:.1?} a test\n{}",
+            "{}: {minutes} min, {} tests\n{}",
             job.name,
             readings.len(),
             describe(&readings, &finding)
@@ -245,74 +241,4 @@ fn every_job_ends_right_when_guided() {
 fn every_job_ends_right_in_the_textbooks_order() {
     let failed = play_all(Policy::Fixed);
     assert!(failed.is_empty(), "{failed:#?}");
-}
-
-#[test]
-#[ignore]
-fn explain_one() {
-    let wanted = std::env::var("JOB").unwrap();
-    let job = jobs().into_iter().find(|j| j.name.contains(&wanted)).unwrap();
-    let (readings, finding, _) = job.play(if std::env::var("FIXED").is_ok() {
-        Policy::Fixed
-    } else {
-        Policy::Guided
-    });
-    println!("{}", describe(&readings, &finding));
-    let r = super::Reasoned::new(&job.circuit, &job.situation, &readings, true);
-    for c in r.posterior.causes.iter().take(7) {
-        let n: Vec<String> = c
-            .faults
-            .iter()
-            .map(|f| r.model.faults[*f].id.to_string())
-            .collect();
-        println!("{n:?} ln {:.2}", c.ln_weight);
-    }
-    for (o, obs) in r.observations.iter().enumerate() {
-        let w: Vec<String> = r
-            .posterior
-            .causes
-            .iter()
-            .take(7)
-            .map(|c| format!("{:7.2}", c.ln_given_others[o]))
-            .collect();
-        println!("{:<22} {}", obs.test.to_string(), w.join(" "));
-    }
-}
-
-/// Prints how long it takes; the time itself depends on the machine.
-#[test]
-#[ignore]
-fn speed() {
-    let job = jobs()
-        .into_iter()
-        .find(|j| j.name == "kinked hose that holds")
-        .unwrap();
-    let (readings, _, _) = job.play(Policy::Fixed);
-    for n in [0, 3, readings.len()] {
-        let times = |f: &dyn Fn()| {
-            let best = (0..30)
-                .map(|_| {
-                    let t = Instant::now();
-                    f();
-                    t.elapsed()
-                })
-                .min();
-            best.unwrap()
-        };
-        let rank = times(&|| {
-            std::hint::black_box(super::Reasoned::new(
-                &job.circuit,
-                &job.situation,
-                &readings[..n],
-                false,
-            ));
-        });
-        let all = times(&|| {
-            std::hint::black_box(finding(&job.circuit, &job.situation, &readings[..n]));
-        });
-        let then = times(&|| {
-            std::hint::black_box(next(&job.circuit, &job.situation, &readings[..n], Policy::Guided));
-        });
-        println!("{n} readings: rank {rank:?}, finding {all:?}, next {then:?}");
-    }
 }

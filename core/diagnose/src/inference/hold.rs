@@ -219,8 +219,9 @@ impl Model<'_> {
             volume_u,
         } = trapped;
         let figures = &self.data.physics;
-        let slip = self.data.rates.reading_slip.value / self.ambient;
-        let right = match course {
+        let rates = &self.data.rates;
+        let (bad_seal, sealed) = (rates.hold_bad_seal.value, rates.hold_sealed_by_mistake.value);
+        let (right, shut) = match course {
             Course::Watched { start, drop, seconds } => {
                 let reached: f64 = self
                     .pace
@@ -235,21 +236,20 @@ impl Model<'_> {
                     + figures.drop_unmodelled_kpa.value.powi(2)
                     + (figures.drop_relative.value.hypot(volume_u / volume) * expected).powi(2))
                 .sqrt();
-                reached * normal(drop, expected, sd)
+                let still = self.gauge_u.hypot(figures.drop_unmodelled_kpa.value);
+                (reached * normal(drop, expected, sd), normal(drop, 0.0, still))
             }
             Course::NeverReached { highest } => {
                 let target = crate::hold_target(self.situation).vacuum.value / 1_000.0;
-                self.pace
-                    .iter()
-                    .map(|(displaced, w)| {
-                        let deepest = air::pumped(leak, *displaced, self.ambient);
-                        w * normal(highest, deepest, HIGHEST_SD)
-                            / (1.0 + ((deepest - target) / HIGHEST_SD).exp())
-                    })
-                    .sum()
+                let at_pace = |(displaced, w): &(f64, f64)| {
+                    let deepest = air::pumped(leak, *displaced, self.ambient);
+                    w * normal(highest, deepest, HIGHEST_SD) / (1.0 + ((deepest - target) / HIGHEST_SD).exp())
+                };
+                (self.pace.iter().map(at_pace).sum(), 0.0)
             }
         };
-        (1.0 - self.data.rates.reading_slip.value) * right + slip
+        // An adapter that leaks shows any drop; a pinched test hose or a sticking needle shows none.
+        (1.0 - bad_seal - sealed) * right + sealed * shut + bad_seal / self.ambient
     }
 
     fn strokes(&self, strokes: f64, seen: &HoldSeen, trapped: Trapped) -> f64 {

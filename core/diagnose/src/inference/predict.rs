@@ -98,7 +98,7 @@ impl Model<'_> {
                 }),
                 Depends::Signs if seen.test.kind == TestKind::Flow => fault.part == tested,
                 Depends::Signs => {
-                    (shows(&fault.signs) || shows(&fault.figures))
+                    (shows(fault.signs) || shows(fault.figures))
                         && (fault.part.is_none() || tested.is_none() || fault.part == tested)
                 }
                 Depends::Electric => fault.is_electric(),
