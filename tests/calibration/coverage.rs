@@ -90,7 +90,7 @@ fn median(figures: impl Iterator<Item = f64>) -> f64 {
     sorted[sorted.len() / 2]
 }
 
-/// Readings by hand only: for a trace the brute force keeps too few of its draws.
+/// Readings by hand only: for a trace the brute force keeps too few of its draws, see the next test.
 #[test]
 fn the_interval_is_little_wider_than_the_exact_one() {
     let curves = Curves {
@@ -146,4 +146,27 @@ fn the_interval_is_little_wider_than_the_exact_one() {
     println!("{thin} of {COMPARED} left out: too few effective draws to know the exact width");
     assert!(all <= 1.3, "{all}");
     assert!(thin <= COMPARED / 8, "{thin}");
+}
+
+/// No posterior can be narrower than the uncertainty of volume and gauge slope alone make it; so a width close to
+/// that is close to the exact one. Only where a leak stands clear of the errors of reading.
+#[test]
+fn of_a_trace_the_interval_is_little_wider_than_the_volume_makes_it() {
+    let mut draw = Draw::seeded(8);
+    for edge in EDGES.windows(2).skip(1) {
+        let ratios = (0..250).map(|_| {
+            let truth = draw.log_uniform(edge[0], edge[1]);
+            let (test, _, posterior) = simulate(&mut draw, truth, Watch::Trace);
+            let (low, high) = posterior.interval(0.95);
+            let share = test.volume_share.hypot(test.setup.gauge.relative_u_slope());
+            let least = (1.96 * share).exp() - (-1.96 * share).exp();
+            (high.std_cm3_min() - low.std_cm3_min()) / truth / least
+        });
+        let ratio = median(ratios.collect::<Vec<_>>().into_iter());
+        println!(
+            "{:>6}-{:<6} median width / width by volume and slope alone {ratio:.3}",
+            edge[0], edge[1]
+        );
+        assert!(edge[0] < 50.0 || ratio <= 1.3, "{ratio}");
+    }
 }

@@ -41,18 +41,17 @@ impl LeakPosterior {
         LeakRate::from_std_cm3_min(self.leak.quantile(0.5))
     }
 
-    /// Central interval that holds the leak with probability `level` (0.95). Where no leak is proved it begins at
-    /// zero.
+    /// Interval that holds the leak with probability `level` (0.95): central where a leak is proved, from zero
+    /// where it is not.
     #[must_use]
     pub fn interval(&self, level: f64) -> (LeakRate, LeakRate) {
         let level = level.clamp(0.01, 0.999);
         let at = |p| LeakRate::from_std_cm3_min(self.leak.quantile(p));
-        let low = if self.proved {
-            at(0.5 - level / 2.0)
+        if self.proved {
+            (at(0.5 - level / 2.0), at(0.5 + level / 2.0))
         } else {
-            LeakRate::ZERO
-        };
-        (low, at(0.5 + level / 2.0))
+            (LeakRate::ZERO, at(level))
+        }
     }
 
     /// Whether a leak is proved: no leak at all explains the readings so much worse than the best leak that

@@ -164,11 +164,19 @@ fn gather(readings: &[Reading], last: f64, step: f64, scatter: f64) -> Vec<Block
         }
     };
     let same_block = |a: &Reading, b: &Reading| key(a.seconds) == key(b.seconds);
-    readings
-        .chunk_by(same_block)
-        .map(|frames| {
-            let n = count(frames.len());
-            let vacuum = frames.iter().map(|r| r.vacuum).sum::<f64>() / n;
+    let blocks: Vec<&[Reading]> = readings.chunk_by(same_block).collect();
+    // A needle that crosses few steps rounds alike in block after block: no more roundings are independent than
+    // steps are crossed.
+    let means: Vec<f64> = blocks.iter().map(|frames| mean(frames, |r| r.vacuum)).collect();
+    let steps = means
+        .first()
+        .zip(means.last())
+        .map_or(0.0, |(first, last)| (first - last).abs() / step);
+    let alike = (count(blocks.len()) / (1.0 + steps)).max(1.0).sqrt();
+    blocks
+        .into_iter()
+        .zip(means)
+        .map(|(frames, vacuum)| {
             let highest = frames.iter().map(|r| r.vacuum).fold(f64::MIN, f64::max);
             let lowest = frames.iter().map(|r| r.vacuum).fold(f64::MAX, f64::min);
             // Rounding averages out over the steps that the block crosses, or under scatter wider than a step
@@ -176,13 +184,17 @@ fn gather(readings: &[Reading], last: f64, step: f64, scatter: f64) -> Vec<Block
             let crossed = ((highest - lowest) / step).max(1.0);
             let noise = (scatter * scatter - step * step / 12.0).max(0.0);
             let dither = (-2.0 * std::f64::consts::PI.powi(2) * noise / (step * step)).exp();
-            let rounding = step / 12f64.sqrt() * (dither / crossed).max(0.1);
-            let u = (scatter / n.sqrt()).hypot(rounding);
+            let rounding = step / 12f64.sqrt() * (alike * dither / crossed).max(0.1);
+            let u = (scatter / count(frames.len()).sqrt()).hypot(rounding);
             Block {
-                seconds: frames.iter().map(|r| r.seconds).sum::<f64>() / n,
+                seconds: mean(frames, |r| r.seconds),
                 vacuum,
                 weight: 1.0 / (u * u),
             }
         })
         .collect()
+}
+
+fn mean(frames: &[Reading], figure: impl Fn(&Reading) -> f64) -> f64 {
+    frames.iter().map(figure).sum::<f64>() / count(frames.len())
 }
