@@ -20,6 +20,15 @@ fn fine_capillaries() {
     }
 }
 
+/// Source: the first capillary above, whose state is that in which a leak is stated: 1.17581·10⁻⁹ kg/s over the
+/// density of air at 20 °C and 101,325 Pa, 1.20411 kg/m³.
+#[test]
+fn a_capillary_as_a_leak() {
+    let leak = Element::capillary(mm(0.02), mm(10.0)).leak_rate();
+    close(leak.std_cm3_min(), 1.175_81e-9 / 1.204_11 * 6e7, 5e-3);
+    close(leak.kg_s(), 1.175_81e-9, 5e-3);
+}
+
 /// Source: fluids 1.3.0 `friction_factor` and `isothermal_gas`: 3.5 mm hose, 1 m, laminar (Re 339). Tolerance 2 %.
 #[test]
 fn the_drop_along_a_hose_behind_a_small_hole() {

@@ -10,9 +10,9 @@ use crate::posterior::LeakPosterior;
 use crate::spot::Reading;
 
 /// Cells of the grid over the part of the range that the readings leave open.
-const CELLS: usize = 120;
+const CELLS: usize = 90;
 /// Below `e^-REACH` of the best likelihood nothing is kept.
-const REACH: f64 = 11.0;
+const REACH: f64 = 10.0;
 /// `2·ln` of a likelihood ratio beyond which zero is outside the 95 % interval (χ², one degree of freedom).
 const PROOF: f64 = 3.841_458_8;
 

@@ -100,7 +100,6 @@ pub fn probability_above(measured: crate::Measured, limit: f64) -> f64 {
     }
 }
 
-const TABLE_REACH: f64 = 6.0;
 const TABLE_PER_UNIT: f64 = 64.0;
 const TABLE_LEN: usize = 769;
 
@@ -110,11 +109,14 @@ pub(crate) struct QuickCdf([f64; TABLE_LEN + 1]);
 static TABLE: LazyLock<QuickCdf> = LazyLock::new(|| {
     QuickCdf(std::array::from_fn(|i| {
         let steps = u32::try_from(i).map_or(0.0, f64::from);
-        normal_cdf(steps / TABLE_PER_UNIT - TABLE_REACH)
+        normal_cdf(steps / TABLE_PER_UNIT - QuickCdf::REACH)
     }))
 });
 
 impl QuickCdf {
+    /// Where the table ends: beyond ±6 the value is 0 or 1.
+    pub(crate) const REACH: f64 = 6.0;
+
     /// The one table.
     pub(crate) fn table() -> &'static Self {
         &TABLE
@@ -123,7 +125,7 @@ impl QuickCdf {
     /// `Φ(z)`.
     #[inline]
     pub(crate) fn at(&self, z: f64) -> f64 {
-        let place = (z.clamp(-TABLE_REACH, TABLE_REACH) + TABLE_REACH) * TABLE_PER_UNIT;
+        let place = (z.clamp(-Self::REACH, Self::REACH) + Self::REACH) * TABLE_PER_UNIT;
         // Within 0..=768 by the clamp (a NaN casts to 0).
         #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
         let cell = place as u32;

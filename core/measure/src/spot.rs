@@ -76,6 +76,9 @@ pub(crate) struct SpotLikelihood {
 impl SpotLikelihood {
     /// `stretch` widens the reader's scatter; 1 as a rule.
     pub(crate) fn new(setup: &HoldSetup, start: f64, readings: &[Reading], stretch: f64) -> Self {
+        // The latest reading first: it is the one that rules most trial leaks out.
+        let mut readings = readings.to_vec();
+        readings.sort_by(|a, b| b.seconds.total_cmp(&a.seconds));
         let pa = setup.ambient.value;
         let kelvin = setup.air.value;
         let step = setup.gauge.read_to * setup.gauge.unit_pa();
@@ -111,7 +114,7 @@ impl SpotLikelihood {
             half_step: step / 2.0,
             u_reader,
             u_time: setup.u_time(),
-            readings: readings.to_vec(),
+            readings,
             nodes,
         }
     }
@@ -151,6 +154,10 @@ impl SpotLikelihood {
                 };
                 let gap = aim.vacuum - (self.ambient * (1.0 - moment.progress.from(node.start)) + shift);
                 let half = self.half_step;
+                if (gap.abs() - half) * moment.per_u > QuickCdf::REACH {
+                    product = 0.0;
+                    break;
+                }
                 product *= normal.at((gap + half) * moment.per_u) - normal.at((gap - half) * moment.per_u);
                 if product <= 0.0 {
                     break;
