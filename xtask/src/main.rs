@@ -3,9 +3,11 @@
 mod android;
 mod command;
 mod cross;
+mod fetch;
 mod layout;
 mod run;
 mod test;
+mod toolchain;
 mod walls;
 
 use anyhow::Result;

@@ -76,5 +76,5 @@ fn rust() -> Result<()> {
 }
 
 fn android_tests() -> Result<()> {
-    android::run(android::Task::Test)
+    android::run(android::Task::Test { filter: None })
 }
