@@ -36,10 +36,10 @@ const WORDS: [Wall; 4] = [
         allowed: &["core/companion"],
     },
     Wall {
-        word: "uniffi.",
+        word: "holdfast.core.Holdfast",
         kind: "kt",
         below: "android",
-        allowed: &["android/ui/src/bridge"],
+        allowed: &["android/ui/src/main/kotlin/holdfast/ui/bridge"],
     },
     Wall {
         word: "import android.",

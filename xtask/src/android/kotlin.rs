@@ -4,9 +4,8 @@ use std::ffi::OsString;
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
-use anyhow::Result;
+use anyhow::{Context, Result, bail};
 
-use crate::command::run;
 use crate::fetch::{Catalogue, Fetched};
 use crate::toolchain::{Fingerprint, Places, Step};
 
@@ -102,12 +101,19 @@ impl Kotlin {
             java.args(options).args(["-jvm-target", &self.target]);
             java.arg(option("-Xplugin=", &self.plugin));
             if !module.friends.is_empty() {
-                java.arg(option("-Xfriend-paths=", &std::env::join_paths(&module.friends)?));
+                let friends: Vec<_> = module.friends.iter().map(|f| f.display().to_string()).collect();
+                java.arg(format!("-Xfriend-paths={}", friends.join(",")));
             }
             java.arg("-classpath")
                 .arg(std::env::join_paths(&module.class_path)?);
             java.arg("-d").arg(&module.jar).args(&module.sources);
-            run(&mut java)
+            // The compiler has said what is wrong; its command line would only hide that.
+            let status = java.status().context("can't run java: is a JDK installed?")?;
+            if status.success() {
+                Ok(())
+            } else {
+                bail!("the Kotlin compiler found errors")
+            }
         })
     }
 

@@ -4,12 +4,11 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
-use anyhow::{Context, Result};
+use anyhow::{Context, Result, bail};
 
 use super::App;
 use super::kotlin::{Module, QUICK_JAVA};
 use super::resources::fresh;
-use crate::command::run;
 use crate::toolchain::files_under;
 
 /// Compiles the tests and runs all of them, or the classes whose name contains `filter`.
@@ -18,7 +17,11 @@ use crate::toolchain::files_under;
 /// When something doesn't compile or a test fails.
 pub fn test(app: &App, filter: Option<&str>) -> Result<()> {
     let sources_root = app.places.source("android/app/src/test/kotlin");
-    let sources = files_under(&sources_root, ".kt")?;
+    let mut sources = files_under(&sources_root, ".kt")?;
+    sources.extend(files_under(
+        &app.places.source("android/ui/src/states/kotlin"),
+        ".kt",
+    )?);
     let jar = app.places.product("app/tests.jar");
     let mut class_path = app.class_path();
     class_path.extend(app.libraries.test.iter().cloned());
@@ -56,9 +59,19 @@ pub fn test(app: &App, filter: Option<&str>) -> Result<()> {
         &app.places.source("android/app/src/test/golden"),
     ));
     java.arg(property("holdfast.pictures", &pictures));
+    if std::env::var_os("HOLDFAST_RECORD").is_some() {
+        // Only after looking at out/tests: these become the pictures that later ones are held against.
+        java.arg("-Dholdfast.record=yes");
+    }
     java.arg("-cp").arg(std::env::join_paths(run_path)?);
     java.arg("holdfast.app.RunnerKt").args(classes);
-    run(&mut java).context("the app's tests failed")
+    // Each failure has been told; the command line with its long class path would only hide that.
+    let status = java.status().context("can't run java: is a JDK installed?")?;
+    if status.success() {
+        Ok(())
+    } else {
+        bail!("the app's tests failed")
+    }
 }
 
 /// The two property files that tell Robolectric about the app and about the phone to simulate.

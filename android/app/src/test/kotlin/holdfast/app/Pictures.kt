@@ -1,0 +1,87 @@
+package holdfast.app
+
+import android.app.Activity
+import android.graphics.Bitmap
+import android.graphics.BitmapFactory
+import android.graphics.Color
+import android.graphics.HardwareRenderer
+import android.graphics.PixelFormat
+import android.graphics.RenderNode
+import android.media.ImageReader
+import java.io.File
+import kotlin.math.abs
+
+/**
+ * What the activity's window shows, as a picture. It is drawn as a phone draws it, through a render node: on a
+ * plain bitmap canvas this version of Compose forgets to lift some clips again.
+ */
+internal fun picture(activity: Activity): Bitmap {
+    val view = activity.window.decorView
+    val node = RenderNode("window").apply { setPosition(0, 0, view.width, view.height) }
+    view.draw(node.beginRecording())
+    node.endRecording()
+    ImageReader.newInstance(view.width, view.height, PixelFormat.RGBA_8888, 1).use { reader ->
+        val renderer = HardwareRenderer().apply {
+            setSurface(reader.surface)
+            setContentRoot(node)
+        }
+        renderer.createRenderRequest().syncAndDraw()
+        val plane = reader.acquireNextImage().planes[0]
+        val bitmap = Bitmap.createBitmap(view.width, view.height, Bitmap.Config.ARGB_8888)
+        bitmap.copyPixelsFromBuffer(plane.buffer)
+        renderer.destroy()
+        return bitmap
+    }
+}
+
+/** Keeps pictures for people to look at, and holds them against those that were looked at and found good. */
+internal object Golden {
+    private val good = File(property("holdfast.golden"))
+    private val seen = File(property("holdfast.pictures"))
+    private val recording = System.getProperty("holdfast.record") == "yes"
+
+    /** A third of the pixels is enough to tell screens apart, and keeps the project small. */
+    private const val SHRINK = 3
+
+    /** A pixel differs when one of its colours is off by more than this, of 255. */
+    private const val PIXEL = 40
+
+    /** So many pixels of a thousand may differ: edges of letters move with the graphics library's version. */
+    private const val PERMILLE = 10
+
+    /** What is wrong with this picture, or null. A picture that nobody has looked at yet is wrong too. */
+    fun check(name: String, whole: Bitmap): String? {
+        write(File(seen, "$name.png"), whole)
+        val small = Bitmap.createScaledBitmap(whole, whole.width / SHRINK, whole.height / SHRINK, true)
+        val file = File(good, "$name.png")
+        if (recording) {
+            write(file, small)
+            return null
+        }
+        if (!file.exists()) return "$name: there is no golden picture; look at the new one, then record it"
+        val old = BitmapFactory.decodeFile(file.path)
+        if (old.width != small.width || old.height != small.height) return "$name: the size differs from the golden picture's"
+        val permille = differing(old, small)
+        return if (permille > PERMILLE) "$name: $permille of 1,000 pixels differ from the golden picture" else null
+    }
+
+    private fun differing(old: Bitmap, new: Bitmap): Int {
+        val count = old.width * old.height
+        val before = IntArray(count).also { old.getPixels(it, 0, old.width, 0, 0, old.width, old.height) }
+        val after = IntArray(count).also { new.getPixels(it, 0, new.width, 0, 0, new.width, new.height) }
+        return before.indices.count { differs(before[it], after[it]) } * 1000 / count
+    }
+
+    private fun differs(a: Int, b: Int): Boolean = listOf(
+        Color.red(a) - Color.red(b),
+        Color.green(a) - Color.green(b),
+        Color.blue(a) - Color.blue(b),
+    ).any { abs(it) > PIXEL }
+
+    private fun write(file: File, bitmap: Bitmap) {
+        file.parentFile?.mkdirs()
+        file.outputStream().use { bitmap.compress(Bitmap.CompressFormat.PNG, 100, it) }
+    }
+
+    private fun property(name: String) = checkNotNull(System.getProperty(name)) { "no -D$name" }
+}

@@ -1,0 +1,96 @@
+package holdfast.ui
+
+import androidx.compose.foundation.background
+import androidx.compose.foundation.layout.Arrangement
+import androidx.compose.foundation.layout.Box
+import androidx.compose.foundation.layout.Column
+import androidx.compose.foundation.layout.WindowInsets
+import androidx.compose.foundation.layout.fillMaxSize
+import androidx.compose.foundation.layout.padding
+import androidx.compose.foundation.layout.safeDrawing
+import androidx.compose.foundation.layout.windowInsetsPadding
+import androidx.compose.foundation.rememberScrollState
+import androidx.compose.foundation.verticalScroll
+import androidx.compose.runtime.Composable
+import androidx.compose.runtime.collectAsState
+import androidx.compose.runtime.getValue
+import androidx.compose.ui.Modifier
+import holdfast.core.Action
+import holdfast.core.Body
+import holdfast.core.Live
+import holdfast.core.Screen
+import holdfast.ui.bridge.HoldfastModel
+import holdfast.ui.bridge.Shown
+import holdfast.ui.components.Refusal
+import holdfast.ui.components.Words
+import holdfast.ui.screens.finding.FindingBody
+import holdfast.ui.screens.form.FormBody
+import holdfast.ui.screens.hold.HoldBody
+import holdfast.ui.screens.jobs.JobsBody
+import holdfast.ui.screens.log.LogBody
+import holdfast.ui.screens.lookover.LookBody
+import holdfast.ui.screens.meter.MeterBody
+import holdfast.ui.screens.overview.OverviewBody
+import holdfast.ui.screens.photo.PhotoBody
+import holdfast.ui.screens.repaired.RepairedBody
+import holdfast.ui.screens.report.ReportBody
+import holdfast.ui.screens.test.TestBody
+import holdfast.ui.screens.yesno.YesNoBody
+import holdfast.ui.theme.Space
+import holdfast.ui.theme.Theme
+import kotlinx.coroutines.flow.StateFlow
+
+/** The whole app: whatever the model shows. */
+@Composable
+fun HoldfastScreens(model: HoldfastModel) {
+    val shown by model.screen.collectAsState()
+    Box(Modifier.fillMaxSize().background(Theme.palette.paper)) {
+        when (val now = shown) {
+            is Shown.Opening -> Unit
+            is Shown.Stuck -> Stuck(now.words)
+            is Shown.Open -> Column {
+                now.refusal?.let { Refusal(it, model::dismiss) }
+                Box(Modifier.weight(1f)) { ScreenView(now.screen, model.live, model::send) }
+            }
+        }
+    }
+}
+
+/** One screen of the core. */
+@Composable
+fun ScreenView(screen: Screen, live: StateFlow<Live>, send: (Action) -> Unit) {
+    val frame = screen.frame
+    when (val body = screen.body) {
+        is Body.Jobs -> JobsBody(frame, body.jobs, send)
+        is Body.Vehicle -> FormBody(frame, "vehicle", body.form, send)
+        is Body.Prepare -> FormBody(frame, "prepare", body.form, send)
+        is Body.Settings -> FormBody(frame, "settings", body.form, send)
+        is Body.Overview -> OverviewBody(frame, body.overview, send)
+        is Body.Test -> TestBody(frame, body.test, send)
+        is Body.Hold -> HoldBody(frame, body.hold, live, send)
+        is Body.Meter -> MeterBody(frame, "meter", body.meter, send)
+        is Body.Vibration -> MeterBody(frame, "vibration", body.meter, send)
+        is Body.YesNo -> YesNoBody(frame, body.ask, send)
+        is Body.LookOver -> LookBody(frame, body.look, send)
+        is Body.Photo -> PhotoBody(frame, body.photo, send)
+        is Body.Finding -> FindingBody(frame, body.finding, send)
+        is Body.Repaired -> RepairedBody(frame, body.repair, send)
+        is Body.Report -> ReportBody(frame, body.report, send)
+        is Body.Log -> LogBody(frame, body.log, send)
+    }
+}
+
+/** The core could not be opened: its words, and nothing that could do harm. */
+@Composable
+private fun Stuck(words: String) {
+    Column(
+        Modifier
+            .fillMaxSize()
+            .windowInsetsPadding(WindowInsets.safeDrawing)
+            .verticalScroll(rememberScrollState())
+            .padding(Space.wide),
+        Arrangement.Center,
+    ) {
+        Words(words, style = Theme.type.heading)
+    }
+}

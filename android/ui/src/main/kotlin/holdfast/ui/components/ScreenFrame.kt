@@ -1,0 +1,165 @@
+package holdfast.ui.components
+
+import androidx.compose.foundation.Canvas
+import androidx.compose.foundation.background
+import androidx.compose.foundation.border
+import androidx.compose.foundation.clickable
+import androidx.compose.foundation.layout.Arrangement
+import androidx.compose.foundation.layout.Box
+import androidx.compose.foundation.layout.Column
+import androidx.compose.foundation.layout.ColumnScope
+import androidx.compose.foundation.layout.ExperimentalLayoutApi
+import androidx.compose.foundation.layout.FlowRow
+import androidx.compose.foundation.layout.Row
+import androidx.compose.foundation.layout.WindowInsets
+import androidx.compose.foundation.layout.fillMaxSize
+import androidx.compose.foundation.layout.fillMaxWidth
+import androidx.compose.foundation.layout.padding
+import androidx.compose.foundation.layout.safeDrawing
+import androidx.compose.foundation.layout.size
+import androidx.compose.foundation.layout.widthIn
+import androidx.compose.foundation.layout.windowInsetsPadding
+import androidx.compose.foundation.rememberScrollState
+import androidx.compose.foundation.verticalScroll
+import androidx.compose.runtime.Composable
+import androidx.compose.runtime.LaunchedEffect
+import androidx.compose.ui.Alignment
+import androidx.compose.ui.Modifier
+import androidx.compose.ui.draw.clip
+import androidx.compose.ui.geometry.Offset
+import androidx.compose.ui.graphics.StrokeCap
+import androidx.compose.ui.semantics.LiveRegionMode
+import androidx.compose.ui.semantics.Role
+import androidx.compose.ui.semantics.contentDescription
+import androidx.compose.ui.semantics.heading
+import androidx.compose.ui.semantics.liveRegion
+import androidx.compose.ui.semantics.paneTitle
+import androidx.compose.ui.semantics.semantics
+import androidx.compose.ui.unit.dp
+import holdfast.core.Action
+import holdfast.core.Button
+import holdfast.core.Frame
+import holdfast.core.Notice
+import holdfast.ui.theme.Space
+import holdfast.ui.theme.Theme
+
+/**
+ * What every screen has: the way back and the title on top, then what scrolls, then what a thumb reaches. [key]
+ * names the screen: another key begins at its top again.
+ */
+@Composable
+fun ScreenFrame(
+    frame: Frame,
+    key: Any,
+    send: (Action) -> Unit,
+    footer: (@Composable ColumnScope.() -> Unit)? = null,
+    content: @Composable ColumnScope.() -> Unit,
+) {
+    val scroll = rememberScrollState()
+    LaunchedEffect(key) { scroll.scrollTo(0) }
+    Column(
+        Modifier
+            .fillMaxSize()
+            .background(Theme.palette.paper)
+            .windowInsetsPadding(WindowInsets.safeDrawing)
+            .semantics { paneTitle = frame.spoken.ifEmpty { frame.title } },
+        horizontalAlignment = Alignment.CenterHorizontally,
+    ) {
+        Top(frame, send)
+        Column(
+            Modifier
+                .weight(1f)
+                .fillMaxWidth()
+                .verticalScroll(scroll),
+            horizontalAlignment = Alignment.CenterHorizontally,
+        ) {
+            Column(
+                Modifier
+                    .widthIn(max = Space.column)
+                    .fillMaxWidth()
+                    .padding(horizontal = Space.margin)
+                    .padding(top = Space.hair, bottom = Space.wide),
+                Arrangement.spacedBy(Space.margin),
+            ) {
+                frame.notice?.let { NoticeCard(it, send) }
+                frame.cautions.forEach { CautionCard(it, send) }
+                content()
+                Menu(frame.menu, send)
+            }
+        }
+        if (footer != null) {
+            Rule()
+            Column(
+                Modifier.widthIn(max = Space.column).fillMaxWidth().padding(Space.margin, Space.step),
+                Arrangement.spacedBy(Space.small),
+                content = footer,
+            )
+        }
+    }
+}
+
+@Composable
+private fun Top(frame: Frame, send: (Action) -> Unit) {
+    Row(
+        Modifier.widthIn(max = Space.column).fillMaxWidth().padding(start = Space.hair, end = Space.margin, top = Space.hair),
+        Arrangement.spacedBy(Space.hair),
+        Alignment.CenterVertically,
+    ) {
+        val back = frame.back
+        if (back != null) BackArrow(back, send) else DialSign(Modifier.padding(Space.step))
+        Words(
+            frame.title,
+            Modifier.weight(1f).padding(vertical = Space.small).semantics { heading() },
+            Theme.type.heading,
+        )
+    }
+}
+
+@Composable
+private fun BackArrow(back: Button, send: (Action) -> Unit) {
+    val ink = Theme.palette.ink
+    Canvas(
+        Modifier
+            .size(Space.target)
+            .clip(Space.corner)
+            .clickable(enabled = back.whyNot == null, role = Role.Button) { send(back.action) }
+            .semantics { contentDescription = back.label },
+    ) {
+        val line = 3.dp.toPx()
+        val arm = 8.dp.toPx()
+        val tip = Offset(center.x - 10.dp.toPx(), center.y)
+        drawLine(ink, tip, Offset(center.x + 10.dp.toPx(), center.y), line, StrokeCap.Round)
+        drawLine(ink, tip, tip + Offset(arm, -arm), line, StrokeCap.Round)
+        drawLine(ink, tip, tip + Offset(arm, arm), line, StrokeCap.Round)
+    }
+}
+
+@OptIn(ExperimentalLayoutApi::class)
+@Composable
+private fun Menu(menu: List<Button>, send: (Action) -> Unit) {
+    if (menu.isEmpty()) return
+    Rule()
+    FlowRow(horizontalArrangement = Arrangement.spacedBy(Space.margin)) { menu.forEach { QuietButton(it, send) } }
+}
+
+@OptIn(ExperimentalLayoutApi::class)
+@Composable
+private fun NoticeCard(notice: Notice, send: (Action) -> Unit) {
+    Column(
+        Modifier
+            .fillMaxWidth()
+            .clip(Space.corner)
+            .background(Theme.palette.raised)
+            .border(2.dp, Theme.palette.ink, Space.corner)
+            .padding(Space.step)
+            .semantics { liveRegion = LiveRegionMode.Polite },
+        Arrangement.spacedBy(Space.hair),
+    ) {
+        Words(notice.text)
+        if (notice.buttons.isNotEmpty()) {
+            FlowRow(horizontalArrangement = Arrangement.spacedBy(Space.margin)) {
+                notice.buttons.forEach { QuietButton(it, send) }
+            }
+        }
+    }
+}

@@ -1,0 +1,120 @@
+package holdfast.ui.scene
+
+import androidx.compose.foundation.Canvas
+import androidx.compose.foundation.clickable
+import androidx.compose.foundation.gestures.awaitEachGesture
+import androidx.compose.foundation.gestures.awaitFirstDown
+import androidx.compose.foundation.gestures.detectTapGestures
+import androidx.compose.foundation.layout.Box
+import androidx.compose.foundation.layout.BoxWithConstraints
+import androidx.compose.foundation.layout.absoluteOffset
+import androidx.compose.foundation.layout.aspectRatio
+import androidx.compose.foundation.layout.fillMaxSize
+import androidx.compose.foundation.layout.fillMaxWidth
+import androidx.compose.foundation.layout.size
+import androidx.compose.runtime.Composable
+import androidx.compose.runtime.remember
+import androidx.compose.ui.Modifier
+import androidx.compose.ui.geometry.Offset
+import androidx.compose.ui.input.pointer.pointerInput
+import androidx.compose.ui.semantics.Role
+import androidx.compose.ui.semantics.contentDescription
+import androidx.compose.ui.semantics.role
+import androidx.compose.ui.semantics.semantics
+import androidx.compose.ui.text.rememberTextMeasurer
+import androidx.compose.ui.unit.Dp
+import androidx.compose.ui.unit.dp
+import androidx.compose.ui.unit.max
+import holdfast.core.Action
+import holdfast.core.Item
+import holdfast.core.Scene
+import holdfast.ui.theme.Theme
+
+/** What a finger on a scene means, besides tapping its regions. */
+sealed interface Finger {
+    /** Nothing. */
+    data object Ignored : Finger
+
+    /** It drags the needle: [Action.Drag]. */
+    data class Drags(val send: (Action) -> Unit) : Finger
+
+    /** It marks a place: [Action.Touch]. */
+    data class Marks(val send: (Action) -> Unit) : Finger
+}
+
+/**
+ * Draws a scene over the width it is given. Its regions become things to tap, at least 48 dp large and with their
+ * label; [needleDeg] turns the needle and is read only while drawing, so that nothing else is laid out again.
+ */
+@Composable
+fun SceneView(
+    scene: Scene,
+    onTap: (Action) -> Unit,
+    modifier: Modifier = Modifier,
+    finger: Finger = Finger.Ignored,
+    needleDeg: (() -> Float)? = null,
+) {
+    val palette = Theme.palette
+    val measurer = rememberTextMeasurer(cacheSize = 64)
+    val pictures = rememberPictures(scene)
+    val type = Theme.type.body
+    val drawing = remember(palette, measurer, type, pictures) { SceneDrawing(palette, measurer, type, pictures) }
+    BoxWithConstraints(
+        modifier
+            .fillMaxWidth()
+            .aspectRatio(scene.width / scene.height)
+            .semantics {
+                contentDescription = scene.alt
+                role = Role.Image
+            }
+            .fingers(finger, scene.width),
+    ) {
+        val unit = maxWidth / scene.width
+        Canvas(Modifier.fillMaxSize()) {
+            drawing.draw(this, scene.items, size.width / scene.width, needleDeg?.invoke())
+        }
+        scene.items.filterIsInstance<Item.Region>().forEach { Region(it, unit, onTap) }
+    }
+}
+
+@Composable
+private fun Region(region: Item.Region, unit: Dp, onTap: (Action) -> Unit) {
+    val width = max(unit * region.width, LeastTarget)
+    val height = max(unit * region.height, LeastTarget)
+    val left = unit * (region.at.x + region.width / 2) - width / 2
+    val top = unit * (region.at.y + region.height / 2) - height / 2
+    Box(
+        Modifier
+            .absoluteOffset(left, top)
+            .size(width, height)
+            .clickable(role = Role.Button) { onTap(Action.Tap(region.id)) }
+            .semantics { contentDescription = region.label },
+    )
+}
+
+private val LeastTarget = 48.dp
+
+private fun Modifier.fingers(finger: Finger, sceneWidth: Float): Modifier = when (finger) {
+    is Finger.Ignored -> this
+    is Finger.Drags -> pointerInput(sceneWidth) {
+        awaitEachGesture {
+            val unit = size.width / sceneWidth
+            fun send(at: Offset) = finger.send(Action.Drag(at.x / unit, at.y / unit))
+            val down = awaitFirstDown()
+            down.consume()
+            send(down.position)
+            while (true) {
+                val change = awaitPointerEvent().changes.firstOrNull { it.id == down.id } ?: break
+                change.consume()
+                if (!change.pressed) break
+                send(change.position)
+            }
+        }
+    }
+    is Finger.Marks -> pointerInput(sceneWidth) {
+        detectTapGestures { at ->
+            val unit = size.width / sceneWidth
+            finger.send(Action.Touch(at.x / unit, at.y / unit))
+        }
+    }
+}

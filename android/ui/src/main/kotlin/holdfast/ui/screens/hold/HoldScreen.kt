@@ -1,0 +1,116 @@
+package holdfast.ui.screens.hold
+
+import androidx.compose.foundation.layout.Column
+import androidx.compose.foundation.layout.ColumnScope
+import androidx.compose.foundation.layout.Row
+import androidx.compose.foundation.layout.Arrangement
+import androidx.compose.foundation.layout.fillMaxWidth
+import androidx.compose.foundation.layout.widthIn
+import androidx.compose.runtime.Composable
+import androidx.compose.runtime.getValue
+import androidx.compose.runtime.collectAsState
+import androidx.compose.ui.Alignment
+import androidx.compose.ui.Modifier
+import androidx.compose.ui.semantics.LiveRegionMode
+import androidx.compose.ui.semantics.liveRegion
+import androidx.compose.ui.semantics.semantics
+import androidx.compose.ui.text.style.TextAlign
+import androidx.compose.ui.unit.dp
+import holdfast.core.Action
+import holdfast.core.Frame
+import holdfast.core.HoldPhase
+import holdfast.core.HoldScreen
+import holdfast.core.Live
+import holdfast.ui.components.FieldBox
+import holdfast.ui.components.ScreenFrame
+import holdfast.ui.components.WideButton
+import holdfast.ui.components.Words
+import holdfast.ui.components.splitButtons
+import holdfast.ui.scene.Finger
+import holdfast.ui.scene.SceneView
+import holdfast.ui.theme.Space
+import holdfast.ui.theme.Theme
+import kotlinx.coroutines.flow.StateFlow
+
+/** A vacuum hold test: one big gauge, one thing to do. */
+@Composable
+fun HoldBody(frame: Frame, hold: HoldScreen, live: StateFlow<Live>, send: (Action) -> Unit) {
+    val phase = hold.phase
+    ScreenFrame(frame, phase::class, send, footer = footer(phase, send)) {
+        when (phase) {
+            is HoldPhase.Pump -> {
+                Words(phase.target, style = Theme.type.heading)
+                Gauge(hold, live, send)
+                Running(live)
+                Strokes(phase, send)
+                WideButton(phase.wontBuild, send)
+            }
+            is HoldPhase.Watch -> {
+                Running(live)
+                Words(phase.prompt, style = Theme.type.heading)
+                Gauge(hold, live, send)
+            }
+            is HoldPhase.Read -> {
+                Words(phase.prompt, style = Theme.type.heading)
+                FieldBox(phase.field, send, style = Theme.type.number)
+                Gauge(hold, live, send)
+                Running(live)
+                phase.others.forEach { WideButton(it, send) }
+            }
+            is HoldPhase.Interrupted -> {
+                Words(phase.text, style = Theme.type.heading)
+                SceneView(hold.gauge, send)
+            }
+        }
+    }
+}
+
+private fun footer(phase: HoldPhase, send: (Action) -> Unit): @Composable ColumnScope.() -> Unit = {
+    when (phase) {
+        is HoldPhase.Pump -> WideButton(phase.letGo, send)
+        is HoldPhase.Watch -> phase.buttons.forEach { WideButton(it, send) }
+        is HoldPhase.Read -> WideButton(phase.confirm, send)
+        is HoldPhase.Interrupted -> {
+            val (first, others) = splitButtons(phase.buttons)
+            (first + others).forEach { WideButton(it, send) }
+        }
+    }
+}
+
+@Composable
+private fun Gauge(hold: HoldScreen, live: StateFlow<Live>, send: (Action) -> Unit) {
+    val now = live.collectAsState()
+    Column(Modifier.fillMaxWidth(), horizontalAlignment = Alignment.CenterHorizontally) {
+        SceneView(
+            hold.gauge,
+            send,
+            Modifier.widthIn(max = 460.dp),
+            Finger.Drags(send),
+            needleDeg = { now.value.needleDeg },
+        )
+    }
+}
+
+/** The running seconds, the reading under the needle, and what to do now: the only words that change while it runs. */
+@Composable
+private fun Running(live: StateFlow<Live>) {
+    val now by live.collectAsState()
+    Column(Modifier.fillMaxWidth(), horizontalAlignment = Alignment.CenterHorizontally) {
+        Words(now.seconds, style = Theme.type.running, align = TextAlign.Center)
+        Words(now.reading, style = Theme.type.number, align = TextAlign.Center)
+        Words(
+            now.cue,
+            Modifier.semantics { liveRegion = LiveRegionMode.Polite },
+            Theme.type.heading,
+            align = TextAlign.Center,
+        )
+    }
+}
+
+@Composable
+private fun Strokes(pump: HoldPhase.Pump, send: (Action) -> Unit) {
+    Words(pump.strokes, style = Theme.type.strong)
+    Row(Modifier.fillMaxWidth(), Arrangement.spacedBy(Space.step)) {
+        pump.count.forEach { WideButton(it, send, Modifier.weight(1f)) }
+    }
+}

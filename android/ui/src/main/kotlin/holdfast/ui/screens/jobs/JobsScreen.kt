@@ -1,0 +1,78 @@
+package holdfast.ui.screens.jobs
+
+import androidx.compose.foundation.clickable
+import androidx.compose.foundation.layout.Arrangement
+import androidx.compose.foundation.layout.Column
+import androidx.compose.foundation.layout.ExperimentalLayoutApi
+import androidx.compose.foundation.layout.FlowRow
+import androidx.compose.foundation.layout.Row
+import androidx.compose.foundation.layout.defaultMinSize
+import androidx.compose.foundation.layout.fillMaxWidth
+import androidx.compose.foundation.layout.padding
+import androidx.compose.runtime.Composable
+import androidx.compose.ui.Alignment
+import androidx.compose.ui.Modifier
+import androidx.compose.ui.semantics.Role
+import androidx.compose.ui.unit.dp
+import holdfast.core.Action
+import holdfast.core.Frame
+import holdfast.core.JobRow
+import holdfast.core.JobsScreen
+import holdfast.ui.components.FieldBox
+import holdfast.ui.components.MarkView
+import holdfast.ui.components.QuietButton
+import holdfast.ui.components.QuietWords
+import holdfast.ui.components.Rule
+import holdfast.ui.components.ScreenFrame
+import holdfast.ui.components.WideButton
+import holdfast.ui.components.Words
+import holdfast.ui.theme.Space
+import holdfast.ui.theme.Theme
+
+/** The list of jobs. */
+@Composable
+fun JobsBody(frame: Frame, jobs: JobsScreen, send: (Action) -> Unit) {
+    ScreenFrame(frame, "jobs", send, footer = { WideButton(jobs.newJob, send) }) {
+        FieldBox(jobs.search, send)
+        Words(jobs.empty, Modifier.padding(vertical = Space.wide), colour = Theme.palette.quietInk)
+        Column {
+            jobs.rows.forEach { Row(it, send) }
+            if (jobs.rows.isNotEmpty()) Rule()
+        }
+    }
+}
+
+@OptIn(ExperimentalLayoutApi::class)
+@Composable
+private fun Row(row: JobRow, send: (Action) -> Unit) {
+    Rule()
+    Column(
+        Modifier
+            .fillMaxWidth()
+            .clickable(role = Role.Button, onClickLabel = row.open.label) { send(row.open.action) }
+            .defaultMinSize(minHeight = 56.dp)
+            .padding(top = Space.step),
+    ) {
+        Row(Modifier.fillMaxWidth(), Arrangement.spacedBy(Space.step), Alignment.CenterVertically) {
+            Column(Modifier.weight(1f)) {
+                Words(row.plate, style = Theme.type.heading)
+                Words(row.vehicle)
+            }
+        }
+        FlowRow(
+            Modifier.fillMaxWidth(),
+            Arrangement.SpaceBetween,
+            Arrangement.Center,
+        ) {
+            Row(
+                Modifier.align(Alignment.CenterVertically),
+                Arrangement.spacedBy(Space.step),
+                Alignment.CenterVertically,
+            ) {
+                MarkView(row.mark)
+                QuietWords(row.`when`)
+            }
+            QuietButton(row.bin, send)
+        }
+    }
+}

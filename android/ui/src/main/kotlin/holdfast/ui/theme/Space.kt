@@ -1,0 +1,24 @@
+package holdfast.ui.theme
+
+import androidx.compose.foundation.shape.RoundedCornerShape
+import androidx.compose.ui.unit.dp
+
+/** Distances, in steps of 4 dp, and the sizes that fingers need. */
+object Space {
+    val hair = 4.dp
+    val small = 8.dp
+    val step = 12.dp
+    val margin = 16.dp
+    val wide = 24.dp
+
+    /** The least height of the thing to do next. */
+    val primaryTarget = 64.dp
+
+    /** The least height of anything else to tap. */
+    val target = 52.dp
+
+    /** Wider than this, text lines get hard to follow. */
+    val column = 640.dp
+
+    val corner = RoundedCornerShape(12.dp)
+}
