@@ -13,7 +13,7 @@ import org.junit.Test
  */
 class PaletteTest {
     private val lines = setOf(Role.VACUUM, Role.ELECTRIC, Role.LINE)
-    private val carriesText = Role.entries - lines - setOf(Role.PAPER, Role.RAISED, Role.BAND, Role.ON_NEEDLE)
+    private val carriesText = Role.entries - lines - setOf(Role.PAPER, Role.RAISED, Role.BAND, Role.SUSPECT, Role.ON_NEEDLE)
 
     @Test
     fun text_is_seven_to_one_on_paper_and_cards() {
@@ -26,9 +26,11 @@ class PaletteTest {
     fun lines_are_three_to_one_on_paper() = assertEquals(emptyList<String>(), weak(lines, 3f) { it.paper })
 
     @Test
-    fun text_on_a_band_is_seven_to_one() {
-        val weak = listOf(Palette.Day, Palette.Night).filter { contrast(it, Role.INK, Role.BAND) < 7 }
-        assertEquals(emptyList<Palette>(), weak)
+    fun ink_on_a_shade_is_seven_to_one() {
+        val weak = listOf(Role.BAND, Role.SUSPECT).filter { shade ->
+            listOf(Palette.Day, Palette.Night).any { contrast(it, Role.INK, shade) < 7 }
+        }
+        assertEquals(emptyList<Role>(), weak)
     }
 
     @Test

@@ -3,35 +3,17 @@ package holdfast.app
 import android.app.Activity
 import android.graphics.Bitmap
 import android.graphics.BitmapFactory
+import android.graphics.Canvas
 import android.graphics.Color
-import android.graphics.HardwareRenderer
-import android.graphics.PixelFormat
-import android.graphics.RenderNode
-import android.media.ImageReader
 import java.io.File
 import kotlin.math.abs
 
-/**
- * What the activity's window shows, as a picture. It is drawn as a phone draws it, through a render node: on a
- * plain bitmap canvas this version of Compose forgets to lift some clips again.
- */
+/** What the activity's window shows, as a picture. */
 internal fun picture(activity: Activity): Bitmap {
     val view = activity.window.decorView
-    val node = RenderNode("window").apply { setPosition(0, 0, view.width, view.height) }
-    view.draw(node.beginRecording())
-    node.endRecording()
-    ImageReader.newInstance(view.width, view.height, PixelFormat.RGBA_8888, 1).use { reader ->
-        val renderer = HardwareRenderer().apply {
-            setSurface(reader.surface)
-            setContentRoot(node)
-        }
-        renderer.createRenderRequest().syncAndDraw()
-        val plane = reader.acquireNextImage().planes[0]
-        val bitmap = Bitmap.createBitmap(view.width, view.height, Bitmap.Config.ARGB_8888)
-        bitmap.copyPixelsFromBuffer(plane.buffer)
-        renderer.destroy()
-        return bitmap
-    }
+    val bitmap = Bitmap.createBitmap(view.width, view.height, Bitmap.Config.ARGB_8888)
+    view.draw(Canvas(bitmap))
+    return bitmap
 }
 
 /** Keeps pictures for people to look at, and holds them against those that were looked at and found good. */

@@ -118,7 +118,10 @@ private fun Entry(field: Field, style: TextStyle, send: (Action) -> Unit, modifi
         minLines = if (field.keys == Keys.LINES) 3 else 1,
         cursorBrush = SolidColor(Theme.palette.needle),
         decorationBox = { inner ->
-            Box(Modifier.defaultMinSize(minHeight = Space.target), contentAlignment = Alignment.CenterStart) { inner() }
+            Box(
+                Modifier.defaultMinSize(minHeight = Space.target).padding(vertical = Space.small),
+                contentAlignment = if (field.keys == Keys.LINES) Alignment.TopStart else Alignment.CenterStart,
+            ) { inner() }
         },
     )
 }

@@ -110,36 +110,34 @@ internal class SceneDrawing(
         )
     }
 
-    /** A long triangle with a tail and a hub; its doubt is a faint fan on both sides. */
+    /** The same shapes as in the report: a tapered pointer with tail and hub, its doubt a fan that fades out. */
     private fun DrawScope.needle(item: Item.Needle, scale: Float, degrees: Float) {
         val pivot = item.pivot.at(scale)
         val length = item.length * scale
         val colour = palette[item.role]
-        if (item.doubtDeg > 0f) {
-            drawArc(
-                colour.copy(alpha = 0.28f),
-                startAngle = degrees - item.doubtDeg,
-                sweepAngle = item.doubtDeg * 2,
-                useCenter = true,
-                topLeft = pivot - Offset(length, length),
-                size = Size(length * 2, length * 2),
-            )
+        val reach = length * 0.97f
+        listOf(1f to 0.12f, 0.66f to 0.16f, 0.33f to 0.22f).forEach { (share, opacity) ->
+            val half = item.doubtDeg * share
+            if (half > 0f) {
+                val corner = pivot - Offset(reach, reach)
+                val box = Size(reach * 2, reach * 2)
+                drawArc(colour.copy(alpha = opacity), degrees - half, half * 2, useCenter = true, corner, box)
+            }
         }
         val along = unit(degrees)
-        val across = unit(degrees + 90f)
-        val half = length * 0.028f
+        val across = unit(degrees + 90f) * (length * 0.022f)
         val tail = pivot - along * (length * 0.16f)
+        val shoulder = pivot + along * (length * 0.98f)
         val path = Path().apply {
-            moveTo(pivot + along * length)
-            lineTo(pivot + across * half)
-            lineTo(tail + across * half)
-            lineTo(tail - across * half)
-            lineTo(pivot - across * half)
+            moveTo(tail + across * 1.6f)
+            lineTo(tail - across * 1.6f)
+            lineTo(shoulder - across * 0.35f)
+            lineTo(pivot + along * length)
+            lineTo(shoulder + across * 0.35f)
             close()
         }
         drawPath(path, colour)
         drawCircle(colour, length * 0.075f, pivot)
-        drawCircle(palette.paper, length * 0.03f, pivot)
     }
 }
 
@@ -158,8 +156,8 @@ private fun Stroke.drawn(scale: Float, cap: StrokeCap = StrokeCap.Round): DrawnS
     val wide = width * scale
     val effect = when (dash) {
         Dash.SOLID -> null
-        Dash.DASHED -> PathEffect.dashPathEffect(floatArrayOf(wide * 4, wide * 3))
-        Dash.DOTTED -> PathEffect.dashPathEffect(floatArrayOf(wide * 0.1f, wide * 2.5f))
+        Dash.DASHED -> PathEffect.dashPathEffect(floatArrayOf(wide * 3.5f, wide * 2.5f))
+        Dash.DOTTED -> PathEffect.dashPathEffect(floatArrayOf(0.01f, wide * 2))
     }
     return DrawnStroke(wide, cap = if (dash == Dash.DOTTED) StrokeCap.Round else cap, join = StrokeJoin.Round, pathEffect = effect)
 }

@@ -36,6 +36,7 @@ private fun colours(role: Role): Pair<Color, Color> = when (role) {
     Role.NEEDLE -> pair(0x963000, 0xFF8A4C)
     Role.ON_NEEDLE -> pair(0xFFFFFF, 0x101316)
     Role.BAND -> pair(0xD5E3DC, 0x244238)
+    Role.SUSPECT -> pair(0xF4DCC8, 0x522F1A)
     Role.HOLDS -> pair(0x005A43, 0x2FC79B)
     Role.SLOW_LEAK -> pair(0x744C00, 0xE69F00)
     Role.LEAKS -> pair(0x933A00, 0xFF8B4D)
