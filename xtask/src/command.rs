@@ -15,19 +15,6 @@ pub fn run(command: &mut Command) -> Result<()> {
     Ok(())
 }
 
-/// Runs a program and returns what it printed.
-pub fn output(command: &mut Command) -> Result<String> {
-    let shown = format!("{command:?}");
-    let out = command
-        .stderr(Stdio::inherit())
-        .output()
-        .with_context(|| format!("starting {shown}"))?;
-    if !out.status.success() {
-        bail!("{} from {shown}", out.status);
-    }
-    Ok(String::from_utf8_lossy(&out.stdout).into_owned())
-}
-
 /// Cargo, in the checkout's root.
 pub fn cargo(root: &Path) -> Command {
     let mut cargo = Command::new(std::env::var_os("CARGO").unwrap_or_else(|| "cargo".into()));
