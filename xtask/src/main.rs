@@ -5,6 +5,7 @@ mod command;
 mod cross;
 mod fetch;
 mod layout;
+mod pdf;
 mod run;
 mod test;
 mod toolchain;

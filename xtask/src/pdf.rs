@@ -24,7 +24,14 @@ pub fn validate(files: &[PathBuf]) -> Result<()> {
         let report = Command::new("java")
             .args(["-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-cp"])
             .arg(format!("{}/*", jars.display()))
-            .args(["org.verapdf.apps.GreenfieldCliWrapper", "--format", "text", "-v", "-f", profile])
+            .args([
+                "org.verapdf.apps.GreenfieldCliWrapper",
+                "--format",
+                "text",
+                "-v",
+                "-f",
+                profile,
+            ])
             .args(files)
             .output()
             .context("starting the validator: is Java there?")?;
@@ -57,11 +64,13 @@ fn validator() -> Result<PathBuf> {
 }
 
 fn fetch(dir: &Path) -> Result<()> {
-    command::run(
-        Command::new("mvn")
-            .current_dir(dir)
-            .args(["-B", "-q", COPY_GOAL, "-DincludeScope=runtime", "-DoutputDirectory=jars"]),
-    )
+    command::run(Command::new("mvn").current_dir(dir).args([
+        "-B",
+        "-q",
+        COPY_GOAL,
+        "-DincludeScope=runtime",
+        "-DoutputDirectory=jars",
+    ]))
 }
 
 fn pom() -> String {

@@ -1,10 +1,12 @@
 //! `cargo xtask test`: every test there is, step by step.
 
+use std::path::{Path, PathBuf};
+use std::process::Stdio;
 use std::time::Instant;
 
-use anyhow::{Result, bail};
+use anyhow::{Context, Result, bail};
 
-use crate::{android, command, cross, layout, walls};
+use crate::{android, command, cross, layout, pdf, walls};
 
 /// A step: its name, what it proves, and how.
 struct Step {
@@ -73,6 +75,51 @@ pub fn run(names: &[String]) -> Result<()> {
 fn rust() -> Result<()> {
     let root = layout::root()?;
     command::run(command::cargo(&root).args(["test", "--release", "--workspace", "--locked", "--quiet"]))
+}
+
+/// Plays every scenario, and gives the reports to a validator that is not ours.
+fn reports() -> Result<()> {
+    let root = layout::root()?;
+    let out = layout::work("reports")?;
+    let scenarios = files(&root.join("tests/scenarios"), "json")?;
+    command::run(
+        command::cargo(&root)
+            .args([
+                "run",
+                "--release",
+                "--locked",
+                "--quiet",
+                "-p",
+                "holdfast-play",
+                "--",
+            ])
+            .args(&scenarios)
+            .args(["--report", "--out"])
+            .arg(&out)
+            .stdout(Stdio::null()),
+    )?;
+    let reports = files(&out, "pdf")?;
+    if reports.len() != scenarios.len() {
+        bail!(
+            "{} scenarios were played and {} reports came out",
+            scenarios.len(),
+            reports.len()
+        );
+    }
+    pdf::validate(&reports)
+}
+
+/// The files of a folder with this ending, in order.
+fn files(dir: &Path, ending: &str) -> Result<Vec<PathBuf>> {
+    let mut found = Vec::new();
+    for entry in std::fs::read_dir(dir).with_context(|| format!("reading {}", dir.display()))? {
+        let path = entry?.path();
+        if path.extension().is_some_and(|e| e == ending) {
+            found.push(path);
+        }
+    }
+    found.sort();
+    Ok(found)
 }
 
 fn android_tests() -> Result<()> {
