@@ -81,6 +81,7 @@ fn rust() -> Result<()> {
 fn reports() -> Result<()> {
     let root = layout::root()?;
     let out = layout::work("reports")?;
+    std::fs::remove_dir_all(&out)?;
     let scenarios = files(&root.join("tests/scenarios"), "json")?;
     command::run(
         command::cargo(&root)
