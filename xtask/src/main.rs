@@ -35,6 +35,8 @@ enum Task {
         #[command(subcommand)]
         task: android::Task,
     },
+    /// Time the core, each figure beside a peer in the same run.
+    Bench,
     /// Draw every screen worth seeing into out/screens.
     Screenshots,
 }
@@ -44,6 +46,7 @@ fn main() -> Result<()> {
         Task::Run => run::run(),
         Task::Test { steps } => test::run(&steps),
         Task::Android { task } => android::run(task),
+        Task::Bench => test::bench(),
         Task::Screenshots => android::screenshots(),
     }
 }

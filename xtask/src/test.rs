@@ -77,6 +77,12 @@ fn rust() -> Result<()> {
     command::run(command::cargo(&root).args(["test", "--release", "--workspace", "--locked", "--quiet"]))
 }
 
+/// Prints the timings.
+pub fn bench() -> Result<()> {
+    let root = layout::root()?;
+    command::run(command::cargo(&root).args(["bench", "--locked", "--quiet", "-p", "holdfast-tests"]))
+}
+
 /// Plays every scenario, and gives the reports to a validator that is not ours.
 fn reports() -> Result<()> {
     let root = layout::root()?;

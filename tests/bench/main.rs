@@ -1,0 +1,14 @@
+//! Timings, each beside a peer in the same run: `cargo xtask bench`.
+//!
+//! The method is set here once: work and peer take turns, so that a machine that slows down slows both; medians
+//! and 99th percentiles are printed, never judged on absolute time alone.
+
+mod act;
+mod driver;
+mod percentile;
+mod photo;
+
+fn main() {
+    act::report();
+    photo::report();
+}
