@@ -34,6 +34,8 @@ pub enum AskedStage {
     Ask,
     /// The circuit part by part.
     Look,
+    /// A hold's figures, to be put right.
+    Amend,
     /// An odd reading: to be kept or changed.
     Question,
     /// The result.
@@ -102,6 +104,7 @@ impl Companion {
             Stage::Values(_) => AskedStage::Values,
             Stage::Ask { .. } => AskedStage::Ask,
             Stage::Look { .. } => AskedStage::Look,
+            Stage::Amend(_) => AskedStage::Amend,
             Stage::Question { .. } => AskedStage::Question,
             Stage::Result { .. } => AskedStage::Result,
         };

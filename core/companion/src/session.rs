@@ -18,7 +18,7 @@ pub(crate) struct Session {
     /// The screen.
     pub at: At,
     /// Tests left in the middle, to be taken up again.
-    pub parked: Vec<TestAt>,
+    pub parked: Vec<Parked>,
     /// Something to know now.
     pub notice: Option<NoticeAt>,
     /// What the photo shows that is awaited from the phone.
@@ -36,14 +36,14 @@ impl Session {
     /// As it stands after the process was ended and opened again: a running hold is marked interrupted.
     pub(crate) fn reopened(mut self, clock: &Clock) -> Self {
         let unit = self.settings.gauge.unit.clone();
-        self.at = match self.at {
-            At::Test(at) => At::Test(at.reopened(clock, &unit)),
-            other => other,
-        };
+        self.at = self.at.reopened(clock, &unit);
         self.parked = self
             .parked
             .into_iter()
-            .map(|at| at.reopened(clock, &unit))
+            .map(|parked| Parked {
+                at: parked.at.reopened(clock, &unit),
+                ..parked
+            })
             .collect();
         self
     }
@@ -209,6 +209,57 @@ pub(crate) struct TestAt {
     pub stage: Stage,
 }
 
+impl Session {
+    /// The test of the open job that was left in the middle, no longer parked.
+    pub(crate) fn take_parked(&mut self, test: &str) -> Option<TestAt> {
+        let job = self.job.clone()?;
+        let at = self
+            .parked
+            .iter()
+            .position(|parked| parked.job == job && parked.at.test == test)?;
+        Some(self.parked.remove(at).at)
+    }
+
+    /// Keeps a test of the open job as it stands; the oldest is given up where there are very many.
+    pub(crate) fn park(&mut self, at: TestAt) {
+        let Some(job) = self.job.clone() else { return };
+        self.take_parked(&at.test);
+        self.parked.push(Parked { job, at });
+        if self.parked.len() > MOST_PARKED {
+            self.parked.remove(0);
+        }
+    }
+}
+
+/// Tests left in the middle that are kept, over all jobs.
+const MOST_PARKED: usize = 60;
+
+impl At {
+    fn reopened(self, clock: &Clock, unit: &str) -> Self {
+        match self {
+            Self::Test(at) => Self::Test(at.reopened(clock, unit)),
+            Self::Settings { typed, before } => Self::Settings {
+                typed,
+                before: Box::new(before.reopened(clock, unit)),
+            },
+            Self::Photo(at) => Self::Photo(PhotoAt {
+                before: Box::new(at.before.reopened(clock, unit)),
+                ..at
+            }),
+            other => other,
+        }
+    }
+}
+
+/// A test left in the middle.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub(crate) struct Parked {
+    /// Of which job.
+    pub job: String,
+    /// The test as it stood.
+    pub at: TestAt,
+}
+
 impl TestAt {
     /// A test at a stage.
     pub(crate) fn at(test: String, purpose: Purpose, stage: Stage) -> Self {
@@ -277,6 +328,8 @@ pub(crate) enum Stage {
         /// What was seen, by component.
         seen: Vec<(String, String)>,
     },
+    /// A hold's figures are put right.
+    Amend(crate::flow::amend::AmendAt),
     /// A reading that can hardly be right is asked about.
     Question {
         /// The stage to go back to.

@@ -152,14 +152,19 @@ fn a_corrected_reading_takes_the_place_of_the_wrong_one() {
     phone.hold("hold:branch", 19, "20", "13.5");
     let entries = phone.core.entries();
     phone.send(Action::CorrectReading);
-    phone.send(Action::LetGo);
-    phone.type_in(FieldId::GaugeReading, "20");
+    phone.type_in(answer("1"), "20x");
     phone.send(Action::Confirm);
-    phone.wait(21.0);
-    phone.type_in(FieldId::GaugeReading, "20");
+    assert!(
+        matches!(phone.screen().body, Body::Meter { .. }),
+        "that is no figure"
+    );
+    phone.type_in(answer("1"), "20");
     phone.send(Action::Confirm);
-    assert_eq!(phone.core.results().len(), 1);
-    assert_ne!(phone.core.results()[0].result.outcome, Outcome::Leaks);
+    let done = phone.core.results();
+    assert_eq!(done.len(), 1);
+    assert_ne!(done[0].result.outcome, Outcome::Leaks);
+    let seconds = done[0].result.hold.as_ref().expect("numbers").seconds;
+    assert!((20.0..21.0).contains(&seconds), "{seconds}: the time stays");
     assert_eq!(
         phone.core.entries(),
         entries + 1,
@@ -346,4 +351,51 @@ fn a_vin_with_a_wrong_check_digit_is_explained_and_kept() {
     phone.send(Action::Confirm);
     phone.send(Action::Go { to: Place::Vehicle });
     assert!(format!("{:?}", phone.screen().body).contains("11111111111111112"));
+}
+
+#[test]
+fn values_are_put_right_from_what_was_entered() {
+    let mut phone = Phone::new();
+    phone.begin_job();
+    phone.begin_test("source");
+    phone.type_in(answer("gauge"), "9");
+    phone.pick(Pick::Answer {
+        key: "steady".into(),
+        value: "yes".into(),
+    });
+    phone.send(Action::Confirm);
+    phone.send(Action::CorrectReading);
+    let text = format!("{:?}", phone.screen().body);
+    assert!(text.contains("value: \"9\""), "{text}");
+    phone.type_in(answer("gauge"), "19");
+    phone.send(Action::Confirm);
+    assert_eq!(phone.core.results().len(), 1);
+    assert_eq!(phone.core.results()[0].result.outcome, Outcome::AsExpected);
+}
+
+#[test]
+fn a_test_half_done_waits_while_another_job_is_looked_at() {
+    let mut phone = Phone::new();
+    phone.begin_job();
+    phone.begin_test("hold:branch");
+    phone.send(Action::Stroke);
+    phone.send(Action::Go { to: Place::Jobs });
+    phone.send(Action::NewJob);
+    phone.send(Action::Go { to: Place::Jobs });
+    let Body::Jobs { jobs } = phone.screen().body else {
+        panic!("no list")
+    };
+    let first = jobs
+        .rows
+        .iter()
+        .find(|row| row.plate == "TEST 123")
+        .expect("the first job");
+    phone.send(first.open.action.clone());
+    phone.send(Action::ShowTest {
+        test: "hold:branch".into(),
+    });
+    let HoldPhase::Pump { strokes, .. } = phone.phase() else {
+        panic!("{:?}", phone.phase())
+    };
+    assert_eq!(strokes, "One stroke");
 }

@@ -6,12 +6,13 @@
 //! | `BeginTest` with every DANGER and WARNING ticked in this job | they are logged; the measurement |
 //! | `BeginTest` before that | nothing |
 
-use holdfast_diagnose::{CautionRef, Next, Signal as Grade, TestSpec};
+use holdfast_diagnose::{CautionRef, Next, Profile, Signal as Grade, TestSpec};
 use holdfast_joblog::{Acknowledged, Payload};
 
 use crate::companion::Companion;
 use crate::compose::{self, MapOf};
 use crate::flow::parts::{plain, primary, quiet, tap};
+use crate::job::JobView;
 use crate::protocol::{
     Acknowledgement, Action, Body, CannotReason, Caution, FormItem, PhotoSource, PhotoSubject, TestScreen,
     TestStage,
@@ -88,7 +89,10 @@ pub(super) fn body(core: &Companion, at: &TestAt, spec: &TestSpec, acknowledged:
         &Args::new().text("minutes", texts.minutes(spec.minutes)),
     ));
     let stage = TestStage::Brief {
-        why: [why, brief.explain].join(" ").trim().to_owned(),
+        why: [why, brief.explain, about(core, job, spec)]
+            .join(" ")
+            .trim()
+            .to_owned(),
         needs,
         steps,
         means: brief.means,
@@ -112,6 +116,14 @@ pub(super) fn body(core: &Companion, at: &TestAt, spec: &TestSpec, acknowledged:
             place: brief.place,
             stage,
         },
+    }
+}
+
+/// What the part under test is, for an owner who may never have seen one.
+fn about(core: &Companion, job: &JobView, spec: &TestSpec) -> String {
+    match (job.situation.profile, &spec.id.part) {
+        (Profile::Owner, Some(part)) => core.texts.about_part(part).unwrap_or_default(),
+        _ => String::new(),
     }
 }
 

@@ -33,7 +33,6 @@ pub(super) fn act(core: &mut Companion, action: Action, turn: &mut Turn<'_>) -> 
             let job = core.store.new_job();
             core.session.job = Some(job.to_string());
             core.session.notice = None;
-            core.session.parked.clear();
             core.job = None;
             core.append(Payload::Opened(Opened::by(env!("CARGO_PKG_VERSION"))), turn);
             core.state_settings(turn);
@@ -42,7 +41,6 @@ pub(super) fn act(core: &mut Companion, action: Action, turn: &mut Turn<'_>) -> 
         Action::OpenJob { job } => {
             core.session.job = Some(job);
             core.session.notice = None;
-            core.session.parked.clear();
             core.take_up_job()?;
             let begun = core.job.as_ref().is_some_and(|job| job.log.place.is_some());
             core.session.at = match (&core.job, begun) {

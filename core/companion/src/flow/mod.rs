@@ -1,6 +1,7 @@
 //! The screens as nested state machines: one file a step. [`act`] sends an action to the step that is shown;
 //! [`screen`] composes what is to be seen. Neither knows the phone.
 
+pub(crate) mod amend;
 mod ask;
 mod brief;
 mod circuit;

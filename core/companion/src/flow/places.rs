@@ -43,7 +43,7 @@ pub(crate) fn back(core: &mut Companion, turn: &mut Turn<'_>) -> Result<(), ActE
 /// Going to a named screen.
 pub(crate) fn go(core: &mut Companion, to: Place, turn: &mut Turn<'_>) -> Result<(), ActError> {
     settle(core, turn)?;
-    if let At::Test(at) = core.session.at.clone() {
+    if let (At::Test(at), false) = (core.session.at.clone(), to == Place::Settings) {
         park(core, at);
     }
     let needs_job = !matches!(to, Place::Jobs | Place::Settings);
@@ -73,7 +73,6 @@ pub(crate) fn go(core: &mut Companion, to: Place, turn: &mut Turn<'_>) -> Result
 fn forget_job_in_the_list(core: &mut Companion) {
     if core.session.at == At::Jobs {
         core.session.job = None;
-        core.session.parked.clear();
         core.job = None;
     }
 }
@@ -92,14 +91,14 @@ pub(crate) fn settle(core: &mut Companion, turn: &mut Turn<'_>) -> Result<(), Ac
 
 /// Keeps a test as it stands, to be taken up again. A briefing or a result has nothing to keep.
 pub(crate) fn park(core: &mut Companion, at: TestAt) {
-    core.session.parked.retain(|parked| parked.test != at.test);
+    core.session.take_parked(&at.test);
     if matches!(at.stage, Stage::Brief { .. } | Stage::Result { .. }) {
         return;
     }
     core.session.notice = Some(NoticeAt::Parked {
         test: at.test.clone(),
     });
-    core.session.parked.push(at);
+    core.session.park(at);
 }
 
 /// The app came back to the front: what runs is asked for again.

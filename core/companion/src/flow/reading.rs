@@ -153,7 +153,7 @@ fn log(
         }
     };
     core.append(payload, turn);
-    core.session.parked.retain(|parked| parked.test != at.test);
+    core.session.take_parked(&at.test);
     turn.buzz_if(core.session.settings.buzz, Buzz::Done);
     let purpose = match at.purpose {
         Purpose::Correct { .. } => Purpose::Find,

@@ -4,11 +4,11 @@ use holdfast_diagnose::{Next, Outcome, TestSpec};
 
 use crate::companion::Companion;
 use crate::compose::{self, MapOf};
+use crate::flow::amend;
 use crate::flow::brief::photo_buttons;
 use crate::flow::hold::Running;
 use crate::flow::hold_act;
 use crate::flow::parts::{plain, primary, quiet};
-use crate::flow::test::measure_again;
 use crate::job::JobView;
 use crate::protocol::{Action, Body, Button, Frame, PhotoSubject, Place, TestScreen, TestStage};
 use crate::session::{At, Purpose, TestAt};
@@ -28,20 +28,14 @@ fn shown<'a>(
     job.last(&spec.id, at.purpose == Purpose::Retest)
 }
 
-/// Back to the measurement, to put the logged reading right.
+/// Puts the logged reading right.
 pub(super) fn correct(core: &mut Companion, at: &TestAt, spec: &TestSpec) {
-    let Some(entry) = core
-        .job
-        .as_ref()
-        .and_then(|job| shown(job, at, spec))
-        .map(|(.., behind)| behind.entry)
-    else {
+    let Some((reading, _, behind)) = core.job.as_ref().and_then(|job| shown(job, at, spec)) else {
         return;
     };
-    let purpose = Purpose::Correct {
-        entry: entry.to_string(),
-    };
-    core.session.at = At::Test(TestAt::at(at.test.clone(), purpose, measure_again(spec)));
+    let entry = behind.entry.to_string();
+    let stage = amend::stage(core, spec, reading, &entry);
+    core.session.at = At::Test(TestAt::at(at.test.clone(), Purpose::Correct { entry }, stage));
 }
 
 /// On with an undecided hold: what is read then takes the place of the reading before.

@@ -18,7 +18,7 @@ use holdfast_joblog::{Payload, Skipped};
 use crate::companion::Companion;
 use crate::error::ActError;
 use crate::flow::hold::HoldAt;
-use crate::flow::{ask, brief, hold_act, hold_screen, look, places, reading, result, values};
+use crate::flow::{amend, ask, brief, hold_act, hold_screen, look, places, reading, result, values};
 use crate::job::Because;
 use crate::protocol::{Action, Body, CannotReason, Frame};
 use crate::session::{At, Purpose, Stage, TestAt, ValuesAt};
@@ -38,9 +38,8 @@ pub(super) fn show(core: &mut Companion, test: &str, turn: &mut Turn<'_>) -> Res
         places::park(core, at);
     }
     core.session.notice = None;
-    let parked = core.session.parked.iter().position(|parked| parked.test == test);
-    core.session.at = match parked {
-        Some(at) => At::Test(core.session.parked.remove(at)),
+    core.session.at = match core.session.take_parked(test) {
+        Some(at) => At::Test(at),
         None if retest => places::briefing(test.to_owned(), Purpose::Retest),
         None => {
             let Some(job) = &core.job else { return Ok(()) };
@@ -60,7 +59,7 @@ pub(super) fn show(core: &mut Companion, test: &str, turn: &mut Turn<'_>) -> Res
 }
 
 /// The measurement that suits a test.
-fn measurement(spec: &TestSpec) -> Stage {
+pub(super) fn measurement(spec: &TestSpec) -> Stage {
     match spec.form {
         Form::Hold => Stage::Hold(HoldAt::begin()),
         Form::YesNo => Stage::Ask { said: Vec::new() },
@@ -120,6 +119,7 @@ pub(super) fn act(
         (Stage::Values(_), action) => values::act(core, at, &spec, action, turn),
         (Stage::Ask { .. }, action) => ask::act(core, at, &spec, action, turn),
         (Stage::Look { .. }, action) => look::act(core, at, action, turn),
+        (Stage::Amend(_), action) => amend::act(core, at, action, turn),
         _ => Ok(()),
     }
 }
@@ -130,11 +130,6 @@ fn begin(core: &mut Companion, at: TestAt, spec: &TestSpec, turn: &mut Turn<'_>)
         stage: measurement(spec),
         ..at
     });
-}
-
-/// The measurement again, to put a reading right.
-pub(super) fn measure_again(spec: &TestSpec) -> Stage {
-    measurement(spec)
 }
 
 fn reason_id(reason: CannotReason) -> &'static str {
@@ -178,6 +173,7 @@ pub(super) fn screen(core: &Companion, at: &TestAt) -> (Frame, Body) {
         Stage::Values(values) => values::body(core, &spec, values),
         Stage::Ask { said } => ask::body(core, &spec, said),
         Stage::Look { seen } => look::body(core, seen),
+        Stage::Amend(figures) => amend::body(core, figures),
         Stage::Question { reading, .. } => reading::body(core, at, reading),
         Stage::Result { going } => result::body(core, at, &spec, going.as_ref()),
     };

@@ -163,6 +163,11 @@ hold-cue-highest = Set the highest reading
 hold-cue-watch = { $seconds } to go
 hold-cue-read = Read it now
 hold-cue-interrupted = Interrupted
+amend-start = When you let go
+amend-reading = After { $seconds }
+amend-highest = Highest reached
+amend-hint = Only what was typed wrong. The times stay.
+amend-confirm = That is right now
 speak-figure = { $figure }
 speak-let-go = Stop. Let go.
 speak-read-now = Read it now.
@@ -205,6 +210,7 @@ problem-photo-too-large-plain = This picture is too large. Take a smaller one.
 ## Finding and repair
 
 finding-title = Finding
+repair-title = Replace or repair: { $part }
 repair-mind = What to mind
 repair-what = What was done
 repair-part = What was put in
