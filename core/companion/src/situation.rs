@@ -104,7 +104,7 @@ fn instruments(log: &JobState) -> Instruments {
         percent: meter.percent,
         counts: meter.counts,
         digits: meter.digits,
-        ..unstated.meter.clone()
+        ..unstated.meter
     });
     Instruments {
         gauge: gauge.unwrap_or(unstated.gauge),

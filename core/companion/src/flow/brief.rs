@@ -6,7 +6,7 @@
 //! | `BeginTest` with every DANGER and WARNING ticked in this job | they are logged; the measurement |
 //! | `BeginTest` before that | nothing |
 
-use holdfast_diagnose::{CautionRef, Next, Profile, Signal as Grade, TestSpec};
+use holdfast_diagnose::{Catalogue, CautionRef, Next, Profile, Signal as Grade, TestSpec};
 use holdfast_joblog::{Acknowledged, Payload};
 
 use crate::companion::Companion;
@@ -66,7 +66,8 @@ pub(super) fn body(core: &Companion, at: &TestAt, spec: &TestSpec, acknowledged:
     };
     let texts = &core.texts;
     let left = unticked(core, at, spec);
-    let why_not = (left > 0).then(|| core.say_with("brief-unticked", &Args::new().count("count", left)));
+    let why_not = not_offered(core, job, spec)
+        .or_else(|| (left > 0).then(|| core.say_with("brief-unticked", &Args::new().count("count", left))));
     let brief = compose::brief(texts, job, spec);
     let why = match &job.next {
         Next::Test { id, why, .. } if *id == spec.id => texts.message(why),
@@ -117,6 +118,19 @@ pub(super) fn body(core: &Companion, at: &TestAt, spec: &TestSpec, acknowledged:
             stage,
         },
     }
+}
+
+/// Why a test is not offered here and now: a tool, a person or the engine is missing.
+fn not_offered(core: &Companion, job: &JobView, spec: &TestSpec) -> Option<String> {
+    if job.spec(&spec.id).is_some() {
+        return None;
+    }
+    let advice = Catalogue::standard().advice(&job.circuit, &job.situation);
+    let why = advice
+        .into_iter()
+        .find(|advice| advice.spec.id == spec.id)?
+        .not_offered?;
+    Some(compose::not_offered(&core.texts, why))
 }
 
 /// What the part under test is, for an owner who may never have seen one.

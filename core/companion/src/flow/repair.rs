@@ -7,14 +7,14 @@
 //! | `ShowTest` | the retest: the test that condemned the part, done again |
 //! | `CloseJob` | the finding logged; the report |
 
-use holdfast_diagnose::{ComponentId, TestId, retest_for};
+use holdfast_diagnose::{Complaint, ComponentId, TestId, TestKind, retest_for};
 use holdfast_joblog::{Payload, Repair};
 
 use crate::companion::Companion;
 use crate::compose;
 use crate::error::ActError;
 use crate::flow::finding;
-use crate::flow::parts::{entry, primary, section, text_field, words};
+use crate::flow::parts::{entry, plain, primary, section, tap, text_field, words};
 use crate::job::JobView;
 use crate::protocol::{Action, Body, FieldId, FormItem, Frame, Keys, RepairedScreen, Section};
 use crate::session::{At, RepairDraft};
@@ -140,6 +140,23 @@ fn retest_section(core: &Companion, job: &JobView, test: &TestId) -> Section {
                 text,
             });
         }
+    }
+    items.extend(compose::repaired_sentence(&core.texts, job).map(words));
+    let complaint = TestId::of(TestKind::Complaint);
+    let again = job
+        .situation
+        .complaint
+        .iter()
+        .any(|complaint| *complaint != Complaint::None)
+        && job.last(test, true).is_some()
+        && job.last(&complaint, true).is_none();
+    if again {
+        items.push(tap(plain(
+            core.say("repair-complaint-again"),
+            Action::ShowTest {
+                test: complaint.to_string(),
+            },
+        )));
     }
     section(core.say("repair-same-test"), items)
 }

@@ -339,11 +339,6 @@ fn field_items(core: &Companion, spec: &TestSpec, field: &FieldSpec, values: &Va
             };
             let mut drawn = number.field(core, &values.typed, None);
             drawn.label = label;
-            if let Some(job) = &core.job {
-                let expected =
-                    compose::expected_hint(&core.texts, job, &spec.id, car_state(values), &field.key);
-                drawn.hint = [expected, drawn.hint].join(" ").trim().to_owned();
-            }
             let mut items = vec![entry(drawn)];
             if quantity == Quantity::Ohms {
                 items.push(one_of(

@@ -58,13 +58,6 @@ impl Texts {
         }
     }
 
-    /// The same wording with vacuum shown in `unit`.
-    #[must_use]
-    pub fn showing(mut self, unit: PressureUnit) -> Self {
-        self.show_in(unit);
-        self
-    }
-
     /// Shows vacuum in `unit` from now on.
     pub fn show_in(&mut self, unit: PressureUnit) {
         self.unit = unit;
@@ -122,6 +115,7 @@ impl Texts {
     }
 
     /// Whether a key exists.
+    #[cfg(test)]
     #[must_use]
     pub fn has(&self, key: &str) -> bool {
         self.bundle.has_message(key)

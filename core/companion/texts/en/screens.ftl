@@ -220,6 +220,7 @@ repair-done = The repair is done
 repair-same-test = The same test again
 repair-retest-why = Only the test that failed can show that it is repaired.
 repair-retest = Retest: { $test }
+repair-complaint-again = Feel for the complaint again
 repair-before = Before: { $result }
 repair-after = After: { $result }
 repair-close = Close the job and report
