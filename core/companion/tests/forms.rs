@@ -1,4 +1,10 @@
 //! Forms and photos: what is typed and picked is kept, checked and logged once.
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    reason = "a test ends loudly"
+)]
 
 mod phone;
 

@@ -1,4 +1,10 @@
 //! What a hold survives: a kill, a restart of the phone, a clock set back, sleep.
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    reason = "a test ends loudly"
+)]
 
 mod phone;
 

@@ -1,4 +1,10 @@
 //! One vacuum hold test from the first tap to the PDF, through every crate.
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    reason = "a test ends loudly"
+)]
 
 mod phone;
 

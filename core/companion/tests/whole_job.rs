@@ -1,4 +1,10 @@
 //! A whole job by actions: complaint to closing, through every kind of test.
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    reason = "a test ends loudly"
+)]
 
 mod phone;
 
