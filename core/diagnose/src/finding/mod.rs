@@ -83,7 +83,7 @@ pub fn finding(circuit: &Circuit, situation: &Situation, readings: &[(Reading, T
 }
 
 impl Reasoned<'_> {
-    fn finding(&self, readings: &[(Reading, TestResult)]) -> Finding {
+    pub(crate) fn finding(&self, readings: &[(Reading, TestResult)]) -> Finding {
         let standing = self.standing();
         let (speaks_for, speaks_against) = self.evidence(readings);
         Finding {

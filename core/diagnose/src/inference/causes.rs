@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use super::layout::Layout;
 use crate::faults::{Effect, FaultData, Fix, Spread};
-use crate::{FaultId, TestKind};
+use crate::{FaultId, LookState, TestKind};
 
 /// One thing that can be wrong.
 #[derive(Debug)]
@@ -16,6 +16,10 @@ pub(crate) struct Fault {
     pub symptoms: &'static BTreeMap<String, f64>,
     pub signs: &'static BTreeMap<String, f64>,
     pub figures: &'static BTreeMap<String, f64>,
+    /// Share of looked-over parts with this fault that show each state.
+    pub look: Look,
+    /// The kinds of test that can show a sign or figure of it.
+    pub shown_by: Vec<TestKind>,
     /// Weight relative to "nothing is wrong".
     pub weight: f64,
     /// What puts it right; `None` outside the circuit.
@@ -65,6 +69,29 @@ impl Fault {
     }
 }
 
+/// Share of parts that show each state of [`LookState::ALL`].
+pub(crate) type Look = [f64; LookState::ALL.len()];
+
+/// The shares of states among signs.
+pub(super) fn look(signs: &BTreeMap<String, f64>) -> Look {
+    LookState::ALL.map(|state| {
+        signs
+            .get(&format!("look.{}", state.as_str()))
+            .copied()
+            .unwrap_or(0.0)
+    })
+}
+
+fn shown_by(signs: &BTreeMap<String, f64>, figures: &BTreeMap<String, f64>) -> Vec<TestKind> {
+    let kind = |key: &String| {
+        key.split_once('.')
+            .and_then(|(kind, _)| TestKind::ALL.into_iter().find(|k| k.as_str() == kind))
+    };
+    let mut kinds: Vec<TestKind> = signs.keys().chain(figures.keys()).filter_map(kind).collect();
+    kinds.dedup();
+    kinds
+}
+
 /// Every fault of a circuit.
 pub(super) fn faults(layout: &Layout<'_>, data: &'static FaultData) -> Vec<Fault> {
     let inside = layout
@@ -83,6 +110,8 @@ pub(super) fn faults(layout: &Layout<'_>, data: &'static FaultData) -> Vec<Fault
                     symptoms: &mode.symptoms,
                     signs: &mode.signs,
                     figures: &mode.figures,
+                    look: look(&mode.signs),
+                    shown_by: shown_by(&mode.signs, &mode.figures),
                     weight: mode.weight,
                     fix: Some(mode.fix),
                     retest: Some(mode.retest),
@@ -96,6 +125,8 @@ pub(super) fn faults(layout: &Layout<'_>, data: &'static FaultData) -> Vec<Fault
         symptoms: &o.symptoms,
         signs: &o.signs,
         figures: &o.figures,
+        look: look(&o.signs),
+        shown_by: shown_by(&o.signs, &o.figures),
         weight: o.weight,
         fix: None,
         retest: None,

@@ -23,7 +23,6 @@ pub(crate) use model::{Case, Model};
 pub(crate) use observation::{Observation, Seen};
 pub(crate) use posterior::{Evaluated, Posterior, Way, rank};
 pub(crate) use predict::{depends_at_rest, is_by_hand};
-pub(crate) use signs::look_sign;
 
 #[cfg(test)]
 mod tests;

@@ -2,12 +2,13 @@
 
 use std::borrow::Cow;
 use std::cell::OnceCell;
+use std::rc::Rc;
 
-use super::causes::{Fault, faults};
+use super::causes::{Fault, Look, faults, look};
 use super::condition::{Condition, Setting};
 use super::layout::{DriveParts, Layout};
-use super::vacuum::AtMounts;
-use crate::faults::{FaultData, data};
+use super::vacuum::{AtMounts, WorkedOut};
+use crate::faults::{Effect, FaultData, data};
 use crate::{
     Circuit, EngineState, Feed, Reading, Situation, SourceKind, Switched, TestId, TestKind, VacuumMeans,
     Window,
@@ -31,6 +32,10 @@ pub(crate) struct Model<'a> {
     pub gauge_u: f64,
     /// Vacuum that was read at the valve's inlet, kPa, if it was any to speak of.
     pub seen_source: Option<f64>,
+    /// Share of looked-over sound parts that show each state.
+    pub sound_look: Look,
+    /// What vacuum does at work where only the electric side is at fault.
+    sound_vacuum: WorkedOut,
 }
 
 /// The state of every component under a supposed cause.
@@ -39,14 +44,15 @@ pub(crate) struct World {
     pub conditions: Vec<Condition>,
     /// The faults at work, as numbers in [`Model::faults`].
     pub faults: Vec<usize>,
+    pub(super) worked_out: WorkedOut,
 }
 
 /// A world in a setting, with what its vacuum does at work, worked out once when first asked for.
 pub(crate) struct Case<'w> {
     pub world: Cow<'w, World>,
     pub setting: Setting,
-    idle: OnceCell<AtMounts>,
-    in_gear: OnceCell<AtMounts>,
+    idle: OnceCell<Rc<AtMounts>>,
+    in_gear: OnceCell<Rc<AtMounts>>,
 }
 
 impl<'w> Case<'w> {
@@ -123,6 +129,8 @@ impl<'a> Model<'a> {
             pace: pace(situation, data),
             gauge_u: situation.instruments.gauge.u_drop() * situation.instruments.gauge.unit_pa() / 1_000.0,
             seen_source: None,
+            sound_look: look(&data.signs_when_sound),
+            sound_vacuum: WorkedOut::default(),
         }
     }
 
@@ -150,9 +158,17 @@ impl<'a> Model<'a> {
                 }
             }
         }
+        let vacuum_is_sound = faults
+            .iter()
+            .all(|f| self.faults[f.0].effects.iter().all(Effect::is_electric));
         World {
             conditions,
             faults: faults.iter().map(|f| f.0).collect(),
+            worked_out: if vacuum_is_sound {
+                Rc::clone(&self.sound_vacuum)
+            } else {
+                WorkedOut::default()
+            },
         }
     }
 

@@ -8,7 +8,7 @@ use super::causes::Size;
 use super::condition::Setting;
 use super::model::{Case, Model, World};
 use super::observation::Observation;
-use super::predict::depends_at_rest;
+use super::predict::{depends_at_rest, depends_on_meter};
 use crate::faults::Spread;
 
 /// How well one cause fits everything that was read.
@@ -53,6 +53,8 @@ pub(crate) struct Posterior {
 const REST_POINTS: usize = 49;
 /// The same for a resistance.
 const OHM_POINTS: usize = 31;
+/// Points enough for a size that nothing has measured.
+const FEW_POINTS: usize = 9;
 /// How far these points go, in standard deviations.
 const REST_REACH: f64 = 3.0;
 /// Decimal logarithms of leaks at work, std cm³/min: first, step and number.
@@ -267,7 +269,7 @@ impl<'m> Evaluation<'m> {
             .filter(|o| touched[*o] && self.at_rest[*o])
             .collect();
         let (sizes, ln_weights) = match size {
-            Size::Leak(spread) => points(spread, REST_POINTS),
+            Size::Leak(spread) => points(spread, if touched.is_empty() { FEW_POINTS } else { REST_POINTS }),
             Size::Fixed | Size::Resistance(_) => (vec![0.0], vec![0.0]),
         };
         let setting = self.model.settings.first().map(|(s, _)| *s).unwrap_or_default();
@@ -298,7 +300,10 @@ impl<'m> Evaluation<'m> {
             .collect();
         let (sizes, ln_weights) = match size {
             Size::Fixed => (vec![0.0], vec![0.0]),
-            Size::Resistance(spread) => points(spread, OHM_POINTS),
+            Size::Resistance(spread) => {
+                let metered = touched.iter().any(|o| depends_on_meter(&self.seen[*o]));
+                points(spread, if metered { OHM_POINTS } else { FEW_POINTS })
+            }
             Size::Leak(_) => {
                 let (first, step, number) = WORK_GRID;
                 (
@@ -340,7 +345,8 @@ impl<'m> Evaluation<'m> {
         let Size::Leak(spread) = size else {
             return Rc::new(vec![vec![1.0; at_work.len()]; at_rest.len()]);
         };
-        if let Some((_, link)) = self.links.borrow().iter().find(|(s, _)| *s == spread) {
+        let known = |(s, link): &&(Spread, Rc<Link>)| *s == spread && link.len() == at_rest.len();
+        if let Some((_, link)) = self.links.borrow().iter().find(known) {
             return Rc::clone(link);
         }
         let times = self.model.data.physics.leak_at_work_times.0;

@@ -58,6 +58,11 @@ pub(crate) fn depends_at_rest(seen: &Observation) -> bool {
     depends(&seen.seen, seen.test.kind) == Depends::Rest
 }
 
+/// Whether an observation is of the electric side, by a meter.
+pub(crate) fn depends_on_meter(seen: &Observation) -> bool {
+    depends(&seen.seen, seen.test.kind) == Depends::Electric
+}
+
 /// Whether an observation is of something seen or felt by hand, the same in any setting.
 pub(crate) fn is_by_hand(seen: &Observation) -> bool {
     depends(&seen.seen, seen.test.kind) == Depends::Signs
@@ -86,19 +91,13 @@ impl Model<'_> {
         let tested = seen.test.part.as_ref().and_then(|id| self.layout.number(id));
         faults.iter().any(|f| {
             let fault = &self.faults[*f];
-            let shows = |signs: &std::collections::BTreeMap<String, f64>| {
-                let kind = seen.test.kind.as_str();
-                signs
-                    .keys()
-                    .any(|key| key.strip_prefix(kind).is_some_and(|rest| rest.starts_with('.')))
-            };
             match depends(&seen.seen, seen.test.kind) {
                 Depends::Rest => fault.part.is_some_and(|part| {
                     Some(part) == self.layout.tester || seen.scope.as_ref().is_some_and(|s| s.contains(part))
                 }),
                 Depends::Signs if seen.test.kind == TestKind::Flow => fault.part == tested,
                 Depends::Signs => {
-                    (shows(fault.signs) || shows(fault.figures))
+                    fault.shown_by.contains(&seen.test.kind)
                         && (fault.part.is_none() || tested.is_none() || fault.part == tested)
                 }
                 Depends::Electric => fault.is_electric(),

@@ -12,31 +12,17 @@ const CODE_STORED: f64 = 0.7;
 /// A slipped figure lies anywhere within so many standard deviations.
 const FIGURE_RANGE: f64 = 20.0;
 
-/// The sign of a component's look.
-pub(crate) fn look_sign(state: LookState) -> &'static str {
-    match state {
-        LookState::Ok => "look.ok",
-        LookState::Cracked => "look.cracked",
-        LookState::Off => "look.off",
-        LookState::Oily => "look.oily",
-        LookState::Kinked => "look.kinked",
-        LookState::Chafed => "look.chafed",
-        LookState::Corroded => "look.corroded",
-        LookState::WetInside => "look.wet_inside",
-    }
-}
-
 impl Model<'_> {
     /// Probability of a look-over, over that of a sound circuit with nothing to see.
     pub(super) fn look(&self, world: &World, parts: &[(usize, LookState)]) -> f64 {
         let keep = 1.0 - self.data.rates.answer_slip.value;
-        let shows =
-            |state: LookState, faults: &[usize]| keep * self.sign(look_sign(state), faults.iter().copied());
+        let shows = |at: usize, faults: &[usize]| {
+            let hidden: f64 = faults.iter().map(|f| 1.0 - self.faults[*f].look[at]).product();
+            keep * (1.0 - (1.0 - self.sound_look[at]) * hidden)
+        };
         let nothing = |faults: &[usize]| -> f64 {
-            LookState::ALL
-                .into_iter()
-                .skip(1)
-                .map(|state| 1.0 - shows(state, faults))
+            (1..LookState::ALL.len())
+                .map(|at| 1.0 - shows(at, faults))
                 .product()
         };
         let sound = nothing(&[]);
@@ -53,7 +39,8 @@ impl Model<'_> {
                 .filter(|f| self.faults[*f].part == Some(number))
                 .collect();
             let seen = parts.iter().find(|(n, _)| *n == number);
-            likelihood *= seen.map_or_else(|| nothing(&faults), |(_, state)| shows(*state, &faults)) / sound;
+            let at = seen.and_then(|(_, state)| LookState::ALL.iter().position(|s| s == state));
+            likelihood *= at.map_or_else(|| nothing(&faults), |at| shows(at, &faults)) / sound;
         }
         likelihood
     }

@@ -1,5 +1,8 @@
 //! Where vacuum arrives, with the engine at work.
 
+use std::cell::RefCell;
+use std::rc::Rc;
+
 use super::air;
 use super::condition::Setting;
 use super::electric::Electric;
@@ -19,25 +22,49 @@ pub(crate) struct AtWork {
     pub off: f64,
     /// The outlet can be vented.
     pub vents: bool,
-    /// The module sees an electric fault.
-    pub fault_seen: bool,
 }
 
+/// What the electric side does to one valve.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) struct Pull {
+    /// The coil pulls while the module may command it.
+    energised: bool,
+    /// It still pulls when the command should have ended.
+    kept_on: bool,
+    /// The module sees an electric fault.
+    fault_seen: bool,
+}
+
+/// What was worked out for a world's vacuum side, by what the electric side does.
+pub(crate) type WorkedOut = Rc<RefCell<Vec<(Vec<Pull>, Rc<AtMounts>)>>>;
+
 impl Model<'_> {
-    /// What a valve does with the engine in a state. The source makes its usual vacuum.
-    fn at_work(&self, world: &World, drive: &DriveParts, setting: Setting, engine: EngineState) -> AtWork {
+    /// What the electric side does to each valve, with the engine in a state.
+    fn pulls(&self, world: &World, setting: Setting, engine: EngineState) -> Vec<Pull> {
+        let pull = |drive: &DriveParts| {
+            let electric = Electric::new(self, world, drive, setting, engine, None);
+            let energised = electric.energised();
+            // A command that never ends keeps the coil on; an ended one leaves the valve at rest.
+            let kept_on = energised && self.never_ends(world, drive, setting);
+            Pull {
+                energised,
+                kept_on,
+                fault_seen: electric.module_sees_fault(),
+            }
+        };
+        self.layout.drives.iter().map(pull).collect()
+    }
+
+    /// What a valve does. The source makes its usual vacuum.
+    fn at_work(&self, world: &World, drive: &DriveParts, pull: Pull) -> AtWork {
         let inlet = self.inlet(world, drive);
         let valve = world.of(Some(drive.valve));
-        let electric = Electric::new(self, world, drive, setting, engine, None);
-        let energised = electric.energised();
         let rest_open = self.layout.circuit.properties.rest == ValveRest::Open;
         let open = |energised: bool| match valve.stuck {
             Some(Stuck::Open) => true,
             Some(Stuck::Closed) => false,
             None => energised != rest_open,
         };
-        // A command that never ends keeps the coil on; an ended one leaves the valve at rest.
-        let kept_on = energised && self.never_ends(world, drive, setting);
         let outlet = |on: bool| {
             if !open(on) {
                 return 0.0;
@@ -56,10 +83,9 @@ impl Model<'_> {
         };
         AtWork {
             inlet,
-            on: outlet(energised),
-            off: outlet(kept_on),
-            vents: !valve.vent_blocked && !open(kept_on),
-            fault_seen: electric.module_sees_fault(),
+            on: outlet(pull.energised),
+            off: outlet(pull.kept_on),
+            vents: !valve.vent_blocked && !open(pull.kept_on),
         }
     }
 
@@ -152,15 +178,21 @@ impl Model<'_> {
         false
     }
 
-    /// Vacuum at each mount that still changes with it, as a share of the source's: on, and left when off.
-    pub(super) fn at_mounts(&self, world: &World, setting: Setting, engine: EngineState) -> AtMounts {
-        let mut fault_seen = false;
-        let mut works: Vec<(usize, AtWork)> = Vec::with_capacity(self.layout.drives.len());
-        for drive in &self.layout.drives {
-            let work = self.at_work(world, drive, setting, engine);
-            fault_seen |= work.fault_seen;
-            works.push((drive.valve, work));
+    /// What the whole circuit does at work, worked out once for each thing that the electric side does.
+    pub(super) fn at_mounts(&self, world: &World, setting: Setting, engine: EngineState) -> Rc<AtMounts> {
+        let pulls = self.pulls(world, setting, engine);
+        if let Some((_, known)) = world.worked_out.borrow().iter().find(|(p, _)| *p == pulls) {
+            return Rc::clone(known);
         }
+        let at_mounts = Rc::new(self.work_out(world, &pulls));
+        world.worked_out.borrow_mut().push((pulls, Rc::clone(&at_mounts)));
+        at_mounts
+    }
+
+    fn work_out(&self, world: &World, pulls: &[Pull]) -> AtMounts {
+        let fault_seen = pulls.iter().any(|p| p.fault_seen);
+        let work = |(drive, pull): (&DriveParts, &Pull)| (drive.valve, self.at_work(world, drive, *pull));
+        let works: Vec<(usize, AtWork)> = self.layout.drives.iter().zip(pulls).map(work).collect();
         let mounts = self
             .layout
             .mounts

@@ -6,7 +6,7 @@ mod worth;
 
 pub(crate) use candidates::Candidates;
 
-use crate::finding::{Reasoned, Remedy, Standing};
+use crate::finding::{Finding, Reasoned, Remedy, Standing};
 use crate::{Arg, Circuit, Message, Reading, Situation, TestId, TestResult};
 
 /// How the next test is chosen.
@@ -47,21 +47,33 @@ pub fn next(
     readings: &[(Reading, TestResult)],
     policy: Policy,
 ) -> Next {
-    let reasoned = Reasoned::new(circuit, situation, readings, false);
-    let candidates = Candidates::new(&reasoned);
-    let standing = reasoned.standing();
-    let choice = match policy {
-        _ if standing.decided => None,
-        Policy::Fixed => candidates.textbook(),
-        Policy::Guided => candidates.best(),
-    };
-    match choice {
-        Some(choice) => Next::Test {
-            id: choice.id,
-            why: choice.why,
-            minutes: choice.minutes,
-        },
-        None => Next::Stop { why: stop(&standing) },
+    Reasoned::new(circuit, situation, readings, false).next(policy)
+}
+
+/// The finding and what to do next, in one go: the same as [`crate::finding`] and [`next`] at less cost.
+pub fn conclude(
+    circuit: &Circuit,
+    situation: &Situation,
+    readings: &[(Reading, TestResult)],
+    policy: Policy,
+) -> (Finding, Next) {
+    let reasoned = Reasoned::new(circuit, situation, readings, true);
+    (reasoned.finding(readings), reasoned.next(policy))
+}
+
+impl Reasoned<'_> {
+    fn next(&self, policy: Policy) -> Next {
+        let standing = self.standing();
+        let candidates = Candidates::new(self);
+        let choice = match policy {
+            _ if standing.decided => None,
+            Policy::Fixed => candidates.textbook(),
+            Policy::Guided => candidates.best(),
+        };
+        match choice {
+            Some(choice) => Next::Test { id: choice.id, why: choice.why, minutes: choice.minutes },
+            None => Next::Stop { why: stop(&standing) },
+        }
     }
 }
 

@@ -62,3 +62,14 @@ fn guided_takes_fewer_minutes_than_the_textbook() {
     println!("decided jobs: guided {guided} min, textbook {fixed} min");
     assert!(guided < 0.75 * fixed, "{guided} min against {fixed} min");
 }
+
+#[test]
+fn both_conclusions_in_one_go_are_the_same() {
+    for job in jobs().into_iter().take(4) {
+        let (readings, ..) = job.play(Policy::Fixed);
+        let part = &readings[..readings.len() / 2];
+        let (found, then) = crate::conclude(&job.circuit, &job.situation, part, Policy::Guided);
+        assert_eq!(found, crate::finding(&job.circuit, &job.situation, part));
+        assert_eq!(then, next(&job.circuit, &job.situation, part, Policy::Guided));
+    }
+}

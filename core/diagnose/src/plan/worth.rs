@@ -5,7 +5,7 @@ use std::borrow::Cow;
 use crate::finding::{Reasoned, Remedy};
 use crate::inference::{
     Case, Evaluated, HoldSeen, Model, Observation, Seen, Way, depends_at_rest, entropy, information,
-    is_by_hand, look_sign,
+    is_by_hand,
 };
 use crate::{LookState, TestId, TestKind, hold_target};
 
@@ -191,9 +191,9 @@ impl<'r, 'a> Worth<'r, 'a> {
             .map(|f| &model.faults[*f])
         {
             let Some(part) = fault.part else { continue };
-            for state in LookState::ALL.into_iter().skip(1) {
+            for (at, state) in LookState::ALL.into_iter().enumerate().skip(1) {
                 let one = Seen::Look(vec![(part, state)]);
-                if fault.signs.contains_key(look_sign(state)) && !seen.contains(&one) {
+                if fault.look[at] > 0.0 && !seen.contains(&one) {
                     seen.push(one);
                 }
             }
