@@ -4,7 +4,7 @@ use std::path::PathBuf;
 
 use serde_json::{Value, json};
 
-const FILES: [&str; 4] = ["circuits", "tests", "cautions", "messages"];
+const FILES: [&str; 6] = ["circuits", "tests", "cautions", "messages", "faults", "plan"];
 
 fn read(name: &str) -> Value {
     let path = PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("data").join(name);
@@ -34,6 +34,18 @@ fn breaks(root: &Value, schema: &Value, value: &Value, at: &str, found: &mut Vec
             "enum" => rule.as_array().unwrap().contains(value),
             "minimum" => number(value) >= number(rule),
             "maximum" => number(value) <= number(rule),
+            "exclusiveMinimum" => number(value) > number(rule),
+            "exclusiveMaximum" => number(value) < number(rule),
+            "minProperties" => value.as_object().map_or(0, serde_json::Map::len) as f64 >= number(rule),
+            "maxProperties" => value.as_object().map_or(0, serde_json::Map::len) as f64 <= number(rule),
+            "oneOf" => {
+                let fits = |one: &&Value| {
+                    let mut wrong = Vec::new();
+                    breaks(root, one, value, at, &mut wrong);
+                    wrong.is_empty()
+                };
+                rule.as_array().unwrap().iter().filter(fits).count() == 1
+            }
             "minItems" => count(value) >= number(rule),
             "maxItems" => count(value) <= number(rule),
             "pattern" => {

@@ -269,7 +269,14 @@ impl<'m> Evaluation<'m> {
             .filter(|o| touched[*o] && self.at_rest[*o])
             .collect();
         let (sizes, ln_weights) = match size {
-            Size::Leak(spread) => points(spread, if touched.is_empty() { FEW_POINTS } else { REST_POINTS }),
+            Size::Leak(spread) => points(
+                spread,
+                if touched.is_empty() {
+                    FEW_POINTS
+                } else {
+                    REST_POINTS
+                },
+            ),
             Size::Fixed | Size::Resistance(_) => (vec![0.0], vec![0.0]),
         };
         let setting = self.model.settings.first().map(|(s, _)| *s).unwrap_or_default();

@@ -71,7 +71,11 @@ impl Reasoned<'_> {
             Policy::Guided => candidates.best(),
         };
         match choice {
-            Some(choice) => Next::Test { id: choice.id, why: choice.why, minutes: choice.minutes },
+            Some(choice) => Next::Test {
+                id: choice.id,
+                why: choice.why,
+                minutes: choice.minutes,
+            },
             None => Next::Stop { why: stop(&standing) },
         }
     }
