@@ -3,7 +3,7 @@
 
 use holdfast_diagnose::{
     Answer, Catalogue, Circuit, CircuitChoice, Finding, Next, Policy, Reading, Situation, TestId, TestResult,
-    TestSpec, finding, judge, next,
+    TestSpec, conclude, judge,
 };
 use holdfast_joblog::{EntryKey, JobId, JobState, TestEvent};
 use serde::{Deserialize, Serialize};
@@ -91,10 +91,11 @@ impl JobView {
             let earlier = readings.get(..at).unwrap_or(&[]);
             done.push((reading.clone(), judge(&circuit, &situation, earlier, reading)));
         }
+        let (finding, next) = conclude(&circuit, &situation, &done, policy);
         Some(Self {
             id: log.job,
-            finding: finding(&circuit, &situation, &done),
-            next: next(&circuit, &situation, &done, policy),
+            finding,
+            next,
             log,
             choice,
             circuit,
