@@ -1,10 +1,11 @@
 //! Where we stand: the next test and why, the causes, every test with its state.
 
-use holdfast_diagnose::{Cause, ComponentId, Finding, Next, TestId, TestSpec};
+use holdfast_diagnose::{Cause, ComponentId, Finding, Next, Profile, TestId, TestSpec};
 
 use super::map::{MapOf, circuit_map};
 use super::mark::{mark_of, not_done};
 use super::reading::reading_words;
+use super::test::why_now;
 use crate::job::JobView;
 use crate::protocol::{Action, Button, ButtonWeight, CauseRow, NextCard, OverviewScreen, Place, TestRow};
 use crate::text::{Args, Texts, capital, sentence};
@@ -70,7 +71,10 @@ fn next_card(texts: &Texts, job: &JobView) -> NextCard {
     match &job.next {
         Next::Test { id, why, minutes } => NextCard {
             title: texts.test_title(id),
-            why: sentence(&texts.message(why)),
+            why: match job.situation.profile {
+                Profile::Owner => why_now(texts, job, id),
+                Profile::Mechanic => sentence(&texts.message(why)),
+            },
             minutes: texts.say_with(
                 "overview-minutes",
                 &Args::new().text("minutes", texts.minutes(*minutes)),

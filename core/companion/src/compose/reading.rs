@@ -110,10 +110,23 @@ fn values_words(
             Some(field_words(texts, test, spec.as_ref(), key, value, unit))
         })
         .collect();
-    if words.is_empty() {
-        texts.say("reading-nothing")
-    } else {
-        capital(&words.join(", "))
+    match words.as_slice() {
+        [] => texts.say("reading-nothing"),
+        [first, rest @ ..] => {
+            let rest = rest.iter().map(|words| format!(", {}", small(words)));
+            capital(first) + &rest.collect::<String>()
+        }
+    }
+}
+
+/// Words that go on a line: a first capital followed by a small letter becomes small.
+fn small(words: &str) -> String {
+    let mut letters = words.chars();
+    match (letters.next(), words.chars().nth(1)) {
+        (Some(first), Some(second)) if first.is_uppercase() && second.is_lowercase() => {
+            first.to_lowercase().chain(letters).collect()
+        }
+        _ => words.to_owned(),
     }
 }
 

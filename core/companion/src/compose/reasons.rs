@@ -1,8 +1,9 @@
 //! What speaks for and against the first cause, said by what was seen: "lost 16.0 inHg in 20 s", not "leaks".
 
-use holdfast_diagnose::{Arg, Message, TestId};
+use holdfast_diagnose::{Answer, Arg, Message, TestId};
 
 use super::hold::fall;
+use super::reading::reading_words;
 use crate::job::JobView;
 use crate::text::{Args, Texts, capital, sentence};
 
@@ -18,15 +19,13 @@ pub(super) fn seen(texts: &Texts, job: &JobView, message: &Message) -> String {
         .rev()
         .find(|(reading, _)| &reading.test == test && !reading.after_repair);
     match done {
+        Some((reading, _)) if matches!(reading.answer, Answer::Look(_)) => named(
+            texts,
+            test,
+            &reading_words(texts, &job.circuit, reading).to_lowercase(),
+        ),
         Some((_, result)) => match (&result.hold, result.says.first()) {
-            (Some(hold), _) => sentence(
-                &texts.say_with(
-                    "reading-field",
-                    &Args::new()
-                        .text("label", texts.test_name(test))
-                        .text("value", fall(texts, hold)),
-                ),
-            ),
+            (Some(hold), _) => named(texts, test, &fall(texts, hold)),
             (None, Some(first)) => sentence(&texts.message(first)),
             (None, None) => sentence(&texts.message(message)),
         },
@@ -55,6 +54,14 @@ pub(super) fn weighed(texts: &Texts, job: &JobView, message: &Message) -> String
         ),
         _ => sentence(&texts.message(message)),
     }
+}
+
+/// A test's name with what was seen in it.
+fn named(texts: &Texts, test: &TestId, seen: &str) -> String {
+    let args = Args::new()
+        .text("label", texts.test_name(test))
+        .text("value", seen);
+    sentence(&texts.say_with("reading-field", &args))
 }
 
 fn test_of(message: &Message) -> Option<&TestId> {

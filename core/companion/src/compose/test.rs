@@ -1,8 +1,8 @@
 //! A test in words: what is shown before it, and what came out.
 
 use holdfast_diagnose::{
-    Answer, CautionRef, EngineNeed, HoldResult, Needs, NotOffered, Outcome as Result, Profile, Reading,
-    TestId, TestResult, TestSpec, Window, hold_target,
+    Answer, CautionRef, EngineNeed, HoldResult, Message, Needs, Next, NotOffered, Outcome as Result, Profile,
+    Reading, TestId, TestKind, TestResult, TestSpec, Window, hold_target,
 };
 use holdfast_measure::{Pressure, si::pressure::kilopascal};
 use holdfast_report::Scene;
@@ -82,11 +82,23 @@ pub(crate) fn brief(texts: &Texts, job: &JobView, spec: &TestSpec) -> Brief {
             Profile::Owner => say("explain"),
             Profile::Mechanic => String::new(),
         },
-        why: say("why"),
+        why: why_now(texts, job, &spec.id),
         needs: needs(texts, spec, &args),
         before: cautions(0),
         steps,
         means,
+    }
+}
+
+/// Why a test, in its own words, and in the planner's where it is the next one.
+#[must_use]
+pub(crate) fn why_now(texts: &Texts, job: &JobView, test: &TestId) -> String {
+    let own = texts
+        .test_text(test, "why", &test_args(texts, job))
+        .unwrap_or_default();
+    match &job.next {
+        Next::Test { id, why, .. } if id == test => [own, sentence(&texts.message(why))].join(" "),
+        _ => own,
     }
 }
 
@@ -177,7 +189,13 @@ fn needs(texts: &Texts, spec: &TestSpec, args: &Args) -> Vec<String> {
 /// A result: what was seen first, then what it means, then the numbers.
 #[must_use]
 pub(crate) fn result(texts: &Texts, job: &JobView, reading: &Reading, result: &TestResult) -> Outcome {
-    let mut said = texts.messages(&result.says).into_iter();
+    let says: Vec<Message> = result
+        .says
+        .iter()
+        .filter(|m| !said_by_meaning(reading, m))
+        .cloned()
+        .collect();
+    let mut said = texts.messages(&says).into_iter();
     let sentence_seen = match (&reading.answer, said.next()) {
         (Answer::NotDone { .. } | Answer::NotAvailable, _) => texts.say_with(
             "not-done",
@@ -192,7 +210,8 @@ pub(crate) fn result(texts: &Texts, job: &JobView, reading: &Reading, result: &T
         result.outcome,
         Result::Holds | Result::SlowLeak | Result::AsExpected
     );
-    let meaning = if good { None } else { said.next() };
+    let own = good && reading.test.kind != TestKind::HandPump;
+    let meaning = if own { None } else { said.next() };
     let meaning = meaning.unwrap_or_else(|| means(texts, job, &reading.test, result.outcome));
     let mut details: Vec<String> = said.collect();
     if let Some(hold) = &result.hold {
@@ -204,6 +223,16 @@ pub(crate) fn result(texts: &Texts, job: &JobView, reading: &Reading, result: &T
         meaning,
         details,
         chart: hold_chart(texts, job, &[(None, reading, result)]),
+    }
+}
+
+/// Whether the meaning of a passed hold of one mount or hose says a remark already.
+fn said_by_meaning(reading: &Reading, message: &Message) -> bool {
+    let part = reading.test.part.as_ref().map_or("", |part| part.as_str());
+    match message.id.as_str() {
+        "hold-clears-no-torn-mount" => part.ends_with("mount"),
+        "hold-clears-no-blocked-hose" => part.ends_with("hose"),
+        _ => false,
     }
 }
 

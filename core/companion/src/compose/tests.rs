@@ -290,3 +290,62 @@ fn a_result_says_what_was_seen_then_what_it_means() {
         .collect();
     insta::assert_snapshot!(shown.join("\n"));
 }
+
+/// A chewed power wire, found by meter; an owner at work, kPa on the screen, an unreachable control wire.
+fn chewed_power_wire() -> Example {
+    Example::begun()
+        .owner()
+        .read("prove-meter", json!({"ohms": 0.2, "battery": 12.6}))
+        .read("delivered", json!({"gauge": 0, "unit": "inHg"}))
+        .read("source", json!({"gauge": 19, "unit": "inHg", "steady": true}))
+        .read(
+            "supply-volts",
+            json!({"pin1": 0.0, "pin2": 0.02, "battery": 12.5}),
+        )
+        .read("fuse", json!({"in_v": 12.4, "out_v": 12.4}))
+        .read("power-wire", json!({"open": true}))
+        .skip("control-wire", "no_access")
+}
+
+#[test]
+fn an_electric_job_reads_well_in_kpa_and_british() {
+    let texts = Texts::new("en-GB").showing(holdfast_measure::PressureUnit::KPa);
+    let job = chewed_power_wire().view();
+    let made = made(&texts, &job);
+    let text = [finding_text(&finding(&texts, &job)), report_text(&made)].join("\n\n");
+    insta::assert_snapshot!(text);
+}
+
+#[test]
+fn an_owner_is_told_how_and_why() {
+    let texts = texts();
+    let job = Example::begun().owner().view();
+    let catalogue = holdfast_diagnose::Catalogue::standard();
+    let told: Vec<String> = ["hold:rear_mount", "supply-volts", "valve-on", "shake", "look"]
+        .iter()
+        .filter_map(|id| catalogue.spec(&job.circuit, &id.parse().unwrap()))
+        .map(|spec| {
+            let shown = brief(&texts, &job, &spec);
+            let mut lines = vec![
+                format!("== {}", texts.test_title(&spec.id)),
+                shown.why,
+                shown.explain,
+            ];
+            lines.push(format!("WHERE {}", shown.place));
+            lines.push(format!("NEEDS {}", shown.needs.join("; ")));
+            lines.extend(shown.before.iter().map(|c| format!("{}: {}", c.word, c.text)));
+            for (at, step) in shown.steps.iter().enumerate() {
+                lines.extend(step.cautions.iter().map(|c| format!("   {}: {}", c.word, c.text)));
+                lines.push(format!("{}. {}", at + 1, step.text));
+            }
+            lines.extend(
+                shown
+                    .means
+                    .iter()
+                    .map(|m| format!("{} -> {}", m.mark.word, m.text)),
+            );
+            lines.join("\n")
+        })
+        .collect();
+    insta::assert_snapshot!(told.join("\n\n"));
+}

@@ -6,7 +6,7 @@
 //! | `BeginTest` with every DANGER and WARNING ticked in this job | they are logged; the measurement |
 //! | `BeginTest` before that | nothing |
 
-use holdfast_diagnose::{Catalogue, CautionRef, Next, Profile, Signal as Grade, TestSpec};
+use holdfast_diagnose::{Catalogue, CautionRef, Profile, Signal as Grade, TestSpec};
 use holdfast_joblog::{Acknowledged, Payload};
 
 use crate::companion::Companion;
@@ -69,10 +69,6 @@ pub(super) fn body(core: &Companion, at: &TestAt, spec: &TestSpec, acknowledged:
     let why_not = not_offered(core, job, spec)
         .or_else(|| (left > 0).then(|| core.say_with("brief-unticked", &Args::new().count("count", left))));
     let brief = compose::brief(texts, job, spec);
-    let why = match &job.next {
-        Next::Test { id, why, .. } if *id == spec.id => texts.message(why),
-        _ => brief.why,
-    };
     let with_ticks = |caution: Caution| ticked_caution(core, spec, acknowledged, caution);
     let mut steps = brief.steps;
     if let Some(first) = steps.first_mut() {
@@ -90,7 +86,7 @@ pub(super) fn body(core: &Companion, at: &TestAt, spec: &TestSpec, acknowledged:
         &Args::new().text("minutes", texts.minutes(spec.minutes)),
     ));
     let stage = TestStage::Brief {
-        why: [why, brief.explain, about(core, job, spec)]
+        why: [brief.why, brief.explain, about(core, job, spec)]
             .join(" ")
             .trim()
             .to_owned(),

@@ -96,10 +96,10 @@ impl Texts {
     #[must_use]
     pub fn percent(&self, share: f64) -> String {
         let percent = share * 100.0;
-        if percent > 99.0 && percent < 100.0 {
+        if percent >= 99.5 {
             return self.say("quantity-over-99-percent");
         }
-        if percent > 0.0 && percent < 1.0 {
+        if percent < 0.5 {
             return self.say("quantity-under-1-percent");
         }
         self.with_unit(&self.number(percent, 0), "%")

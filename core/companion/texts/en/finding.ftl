@@ -24,7 +24,7 @@ finding-report = Make the report
 
 repaired-both = The { $part } is repaired: the test is good and the complaint is gone.
 repaired-complaint-stays = The { $part } now tests good, but the complaint is still there.
-repaired-test-only = The { $part } now tests good. Whether the complaint is gone is not checked yet.
+repaired-test-only = The { $part } now tests good; the complaint is not checked again yet.
 repaired-test = The { $part } now tests good.
 repaired-not = The { $part } was repaired, but the same test still fails.
 certainty-before = Found before: { $cause } ({ $percent }).

@@ -257,7 +257,7 @@ fn hold_table(texts: &Texts, job: &JobView) -> Table {
             let hold = result.hold.as_ref()?;
             let (leak, range) = match &hold.leak {
                 Some(leak) => (
-                    texts.leak_number(leak.value),
+                    leak_words(texts, leak.value),
                     texts.say_with(
                         "band-from-to",
                         &Args::new()
@@ -293,6 +293,15 @@ fn hold_table(texts: &Texts, job: &JobView) -> Table {
             ],
         ),
         rows,
+    }
+}
+
+/// A leak's figure; a dash where none is proved, as the range beside it says how large it can be.
+fn leak_words(texts: &Texts, std_cm3_min: f64) -> String {
+    if std_cm3_min > 0.0 {
+        texts.leak_number(std_cm3_min)
+    } else {
+        texts.say("record-none")
     }
 }
 
