@@ -1,6 +1,8 @@
 //! Jobs for the tests of this module: a log written through the store, then viewed as the flow views it.
 
-use holdfast_diagnose::{Circuit, CircuitChoice, Policy, TestId, parse_answer};
+use holdfast_diagnose::{
+    Arg, Cause, Circuit, CircuitChoice, FaultId, Finding, Message, Next, Policy, TestId, parse_answer,
+};
 use holdfast_joblog::{
     CarState, CircuitStated, Complaint, EntryKey, JobId, Opened, Payload, Place, Profile, Reading, Repair,
     Skipped, Stamp, Store, Vehicle,
@@ -145,9 +147,105 @@ impl Example {
         self
     }
 
+    /// The job with a finding and a next step that are given, not reasoned.
+    pub(super) fn viewed_with(&self, (finding, next): (Finding, Next)) -> JobView {
+        JobView {
+            finding,
+            next,
+            ..self.view()
+        }
+    }
+
     pub(super) fn view(&self) -> JobView {
         JobView::of(self.store.fold(self.job).unwrap(), None, Policy::Guided).unwrap()
     }
+}
+
+/// What the reasoning may have said of the leaking front hose: fixed here, so that these tests read the words and not
+/// the reasoning.
+pub(super) fn front_hose_found() -> (Finding, Next) {
+    let leaks = |part: &str| FaultId::new(part, "leaks");
+    let cause = |part: &str, p: f64| Cause {
+        faults: vec![leaks(part)],
+        p,
+    };
+    let evidence = |id: &'static str, test: &str, times: f64| {
+        Message::new(id)
+            .with("test", Arg::Test(test.parse().unwrap()))
+            .with("outcome", Arg::Text("outcome-leaks".into()))
+            .with("times", Arg::Times(times))
+    };
+    let finding = Finding {
+        causes: vec![
+            cause("front_hose", 0.962),
+            cause("rear_mount", 0.024),
+            Cause {
+                faults: vec![FaultId::other()],
+                p: 0.014,
+            },
+        ],
+        decided: true,
+        parts: vec!["front_hose".into()],
+        explains_complaint: Some(true),
+        left_open: vec![leaks("rear_mount")],
+        speaks_for: vec![
+            evidence("evidence-for", "hold:front_hose", 94.0),
+            evidence("evidence-for", "hold:branch", 5.2),
+            evidence("evidence-for", "delivered", 3.1),
+        ],
+        speaks_against: vec![evidence("evidence-against", "look", 1.8)],
+        inseparable: Vec::new(),
+    };
+    let why = Message::new("stop-found")
+        .with("sure", Arg::Percent(0.962))
+        .with("part", Arg::Part("front_hose".into()));
+    (finding, Next::Stop { why })
+}
+
+/// What the reasoning may say of a job just begun.
+pub(super) fn nothing_known() -> (Finding, Next) {
+    let (finding, _) = front_hose_found();
+    let causes = vec![
+        Cause {
+            faults: vec![FaultId::new("engine", "rough")],
+            p: 0.07,
+        },
+        Cause {
+            faults: Vec::new(),
+            p: 0.06,
+        },
+        Cause {
+            faults: vec![FaultId::new("front_mount", "torn"), FaultId::new("strut", "worn")],
+            p: 0.05,
+        },
+        Cause {
+            faults: vec![FaultId::other()],
+            p: 0.82,
+        },
+    ];
+    let finding = Finding {
+        causes,
+        decided: false,
+        parts: Vec::new(),
+        explains_complaint: None,
+        left_open: Vec::new(),
+        speaks_for: Vec::new(),
+        speaks_against: Vec::new(),
+        ..finding
+    };
+    let why = Message::new("why-settles")
+        .with("test", Arg::Test("look".parse().unwrap()))
+        .with("minutes", Arg::Minutes(3.0))
+        .with("count", Arg::Count(16))
+        .with("share", Arg::Percent(0.17));
+    (
+        finding,
+        Next::Test {
+            id: "look".parse().unwrap(),
+            why,
+            minutes: 3.0,
+        },
+    )
 }
 
 /// A leaking front hose, found by splitting the branch; the rear mount can't be reached.

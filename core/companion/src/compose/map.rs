@@ -3,8 +3,8 @@
 use std::collections::BTreeMap;
 
 use holdfast_diagnose::{
-    Circuit, CircuitChoice, ComponentId, ComponentKind, Finding, Outcome, Reading, TestId, TestKind,
-    TestResult,
+    Answer, Circuit, CircuitChoice, ComponentId, ComponentKind, Finding, LookState, Outcome, Reading, TestId,
+    TestKind, TestResult,
 };
 use holdfast_report::{CircuitMap, MapLink, MapPart, PartKind, Scene, State, Suspicion, TestPoint};
 
@@ -104,7 +104,7 @@ pub(super) fn suspicion(finding: &Finding) -> BTreeMap<ComponentId, f64> {
     shares
 }
 
-/// What the tests done on each part alone came to; of several tests the worst, of one test the latest.
+/// What the tests done on each part alone came to, and what looked wrong; of several the worst, of one test the latest.
 pub(super) fn part_states(done: &[(Reading, TestResult)]) -> BTreeMap<ComponentId, State> {
     let mut latest: BTreeMap<(ComponentId, &TestId), Outcome> = BTreeMap::new();
     for (reading, result) in done {
@@ -113,16 +113,23 @@ pub(super) fn part_states(done: &[(Reading, TestResult)]) -> BTreeMap<ComponentI
         }
     }
     let mut states: BTreeMap<ComponentId, State> = BTreeMap::new();
+    let mut worst = |part: ComponentId, state: State| {
+        let known = states.entry(part).or_insert(state);
+        if weight(state) > weight(*known) {
+            *known = state;
+        }
+    };
     for ((part, _), outcome) in latest {
-        let state = state_of(outcome);
-        states
-            .entry(part)
-            .and_modify(|known| {
-                if weight(state) > weight(*known) {
-                    *known = state;
-                }
-            })
-            .or_insert(state);
+        worst(part, state_of(outcome));
+    }
+    let looked = done.iter().rev().find_map(|(reading, _)| match &reading.answer {
+        Answer::Look(seen) => Some(seen),
+        _ => None,
+    });
+    for (part, state) in looked.into_iter().flatten() {
+        if *state != LookState::Ok {
+            worst(part.clone(), State::Leaks);
+        }
     }
     states
 }

@@ -191,7 +191,8 @@ impl Texts {
     }
 
     /// A number to two figures: "0.22", "4.1", "41", "410".
-    fn two_figures(&self, value: f64) -> String {
+    #[must_use]
+    pub fn two_figures(&self, value: f64) -> String {
         if value == 0.0 || !value.is_finite() {
             return self.number(value, 0);
         }

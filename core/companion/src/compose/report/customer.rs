@@ -1,8 +1,9 @@
 //! The customer's page: at most 150 words of prose, the finding in one sentence first.
 
-use holdfast_diagnose::{Next, Outcome, Reading, TestId, TestResult};
+use holdfast_diagnose::{Component, ComponentKind, Next, Outcome, Reading, TestId, TestResult};
 use holdfast_report::{Block, Figure, Signal};
 
+use super::evidence::map_caption;
 use crate::compose::finding::{certainty_now, explains, headline_now, left_open, remedy};
 use crate::compose::hold::{before_and_after, fall};
 use crate::compose::map::{MapOf, circuit_map};
@@ -83,20 +84,45 @@ impl<'a> Page<'a> {
 
     /// What has to be minded until it is repaired: never left out.
     fn care(&mut self, texts: &Texts, job: &JobView) {
-        let brakes = job.circuit.components.iter().any(|part| {
-            matches!(part.kind, holdfast_diagnose::ComponentKind::Consumer)
-                && part.id.as_str().contains("booster")
-        });
-        if brakes {
-            let text = texts.say("report-care-brakes");
+        for (signal, word, key) in cares(job) {
+            let text = texts.say(key);
             self.left = self.left.saturating_sub(words(&text));
             self.blocks.push(Block::Caution {
-                signal: Signal::Warning,
-                word: texts.say("signal-warning"),
+                signal,
+                word: texts.say(word),
                 text,
             });
         }
     }
+}
+
+/// The cautions of the page: where brakes share the vacuum, and what the finding asks for until it is repaired.
+fn cares(job: &JobView) -> Vec<(Signal, &'static str, &'static str)> {
+    let mut cares = Vec::new();
+    let brakes =
+        |part: &Component| part.kind == ComponentKind::Consumer && part.id.as_str().contains("booster");
+    if job.circuit.components.iter().any(brakes) {
+        cares.push((Signal::Warning, "signal-warning", "report-care-brakes"));
+    }
+    if !job.finding.decided || job.repaired().is_some() {
+        return cares;
+    }
+    for fault in job.finding.causes.first().iter().flat_map(|cause| &cause.faults) {
+        let kind = job.circuit.component(&fault.component).map(|part| part.kind);
+        match (kind, fault.mode.as_str()) {
+            (Some(ComponentKind::Mount), "fluid_lost") => {
+                cares.push((Signal::Caution, "signal-caution", "caution-mount-fluid"));
+            }
+            (Some(ComponentKind::Mount), "torn" | "sagged" | "loose") => {
+                cares.push((Signal::Notice, "signal-notice", "report-care-mount"));
+            }
+            (Some(ComponentKind::Fuse), _) => {
+                cares.push((Signal::Caution, "signal-caution", "caution-fuse-same-rating"));
+            }
+            _ => {}
+        }
+    }
+    cares
 }
 
 /// Words of a text: what stands between spaces and has a letter or digit in it; a number with its unit is one.
@@ -283,7 +309,7 @@ fn figures(texts: &Texts, job: &JobView) -> Vec<Block> {
         },
         None => Figure {
             scene: circuit_map(texts, job, MapOf::Job),
-            caption: texts.say("report-caption-map"),
+            caption: map_caption(texts, job),
             width_share: 0.6,
         },
     };

@@ -1,6 +1,6 @@
 //! The evidence: the circuit with the finding, each hold's chart, each meter reading on its band, the photos.
 
-use holdfast_diagnose::Outcome;
+use holdfast_diagnose::{Outcome, Reading, TestResult};
 use holdfast_joblog::{MarkRecord, MarkShapeRecord, PhotoState};
 use holdfast_report::{Block, Figure, PhotoMark, PhotoScene, Spot};
 
@@ -18,7 +18,7 @@ use crate::text::{Args, Texts, sentence};
 pub(super) fn blocks(texts: &Texts, job: &JobView, wishes: &ReportWishes<'_>) -> Vec<Block> {
     let mut blocks = vec![Block::Figure(Figure {
         scene: circuit_map(texts, job, MapOf::Job),
-        caption: texts.say("report-caption-map"),
+        caption: map_caption(texts, job),
         width_share: 0.9,
     })];
     if let Some((before, after)) = retested(job)
@@ -36,9 +36,23 @@ pub(super) fn blocks(texts: &Texts, job: &JobView, wishes: &ReportWishes<'_>) ->
     blocks
 }
 
+/// What the map shows: before a repair and after it.
+pub(super) fn map_caption(texts: &Texts, job: &JobView) -> String {
+    texts.say(if job.repaired().is_some() {
+        "report-caption-map-repaired"
+    } else {
+        "report-caption-map"
+    })
+}
+
+/// Each hold's chart, but the two that stand on one chart already.
 fn holds(texts: &Texts, job: &JobView) -> Vec<Figure> {
+    let compared = retested(job);
+    let shown =
+        |reading: &Reading| compared.is_some_and(|(before, after)| before.0 == reading || after.0 == reading);
     job.done
         .iter()
+        .filter(|(reading, _)| !shown(reading))
         .filter(|(_, result)| result.outcome != Outcome::NotDone)
         .filter_map(|(reading, result)| {
             let hold = result.hold.as_ref()?;
@@ -71,12 +85,7 @@ fn meters(texts: &Texts, job: &JobView) -> Vec<Figure> {
         .collect()
 }
 
-fn caption(
-    texts: &Texts,
-    reading: &holdfast_diagnose::Reading,
-    result: &holdfast_diagnose::TestResult,
-    seen: &str,
-) -> String {
+fn caption(texts: &Texts, reading: &Reading, result: &TestResult, seen: &str) -> String {
     texts.say_with(
         if reading.after_repair {
             "report-caption-after"

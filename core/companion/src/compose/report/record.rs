@@ -221,10 +221,10 @@ fn uncertainty(texts: &Texts, job: &JobView, reading: &Reading) -> String {
                 let Value::Number(number) = value else { continue };
                 let words = match quantity {
                     Some(Quantity::Volts) => {
-                        texts.with_unit(&texts.number(COVERAGE * instruments.meter.u(*number), 2), "V")
+                        texts.with_unit(&texts.two_figures(COVERAGE * instruments.meter.u(*number)), "V")
                     }
                     Some(Quantity::Ohms) => {
-                        texts.with_unit(&texts.number(COVERAGE * instruments.meter.u(*number), 1), "Ω")
+                        texts.with_unit(&texts.two_figures(COVERAGE * instruments.meter.u(*number)), "Ω")
                     }
                     Some(Quantity::Vacuum) => {
                         let u = gauge
