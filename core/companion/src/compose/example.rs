@@ -59,14 +59,6 @@ impl Example {
         example
     }
 
-    /// The same, with another circuit choice.
-    pub(super) fn with_circuit(mut self, choice: Json) -> Self {
-        self.circuit =
-            Circuit::build(&serde_json::from_value::<CircuitChoice>(choice.clone()).unwrap()).unwrap();
-        self.log(Payload::Circuit(CircuitStated(choice)));
-        self
-    }
-
     pub(super) fn owner(mut self) -> Self {
         self.log(Payload::Profile(Profile { id: "owner".into() }));
         self

@@ -2,12 +2,13 @@
 
 use holdfast_diagnose::{Circuit, ComponentId, TestId};
 use holdfast_joblog::{
-    Closed, Content, HoldPoint, Instruments, Interrupted, JobState, Payload, Place, Reading, RecordLine,
-    Repair, Standing, Subject,
+    Closed, Content, HoldPoint, Interrupted, JobState, Payload, Reading, RecordLine, Repair, Standing,
+    Subject,
 };
 use holdfast_measure::PressureUnit;
 
 use super::reading::{reading_words, reason_words};
+use super::stated::{fields, instrument_words, limit_words, place_words};
 use super::time::date_and_time;
 use crate::job::JobView;
 use crate::protocol::LogRow;
@@ -276,125 +277,6 @@ fn interrupted_words(texts: &Texts, interrupted: &Interrupted) -> String {
     )
 }
 
-fn place_words(texts: &Texts, place: &Place) -> String {
-    let mut said = Vec::new();
-    if let Some(metres) = place.altitude_m {
-        said.push(texts.say_with(
-            "log-altitude",
-            &Args::new().text("altitude", texts.with_unit(&texts.number(metres, 0), "m")),
-        ));
-    }
-    if let Some(kpa) = place.ambient_kpa {
-        let from = texts.find(
-            &format!("log-ambient-{}", kebab(&place.ambient_from)),
-            &Args::new(),
-        );
-        said.push(
-            texts.say_with(
-                "log-ambient",
-                &Args::new()
-                    .text("pressure", texts.absolute_kpa(kpa))
-                    .text("from", from.unwrap_or_else(|| texts.say("log-ambient-typed"))),
-            ),
-        );
-    }
-    if let Some(celsius) = place.air_c {
-        said.push(texts.say_with(
-            "log-air",
-            &Args::new().text("temperature", texts.celsius(celsius)),
-        ));
-    }
-    if said.is_empty() {
-        texts.say("log-place-unknown")
-    } else {
-        capital(&said.join("; "))
-    }
-}
-
-fn limit_words(texts: &Texts, limit: &holdfast_joblog::Limit) -> String {
-    let mut said = Vec::new();
-    if let (Some(drop), Some(seconds)) = (limit.drop, limit.seconds) {
-        let unit = limit
-            .unit
-            .as_deref()
-            .and_then(PressureUnit::from_symbol)
-            .unwrap_or_else(|| texts.unit());
-        said.push(
-            texts.say_with(
-                "log-limit",
-                &Args::new()
-                    .text("drop", texts.vacuum_in(unit.to_pressure(drop), unit))
-                    .text("seconds", texts.seconds(seconds)),
-            ),
-        );
-    }
-    if let Some(share) = limit.confidence {
-        said.push(texts.say_with(
-            "log-confidence",
-            &Args::new().text("percent", texts.percent(share)),
-        ));
-    }
-    if said.is_empty() {
-        texts.say("log-limit-unchanged")
-    } else {
-        capital(&said.join("; "))
-    }
-}
-
-/// Gauge, hand pump and meter with what decides their uncertainty.
-#[must_use]
-pub(super) fn instrument_words(texts: &Texts, instruments: &Instruments) -> String {
-    let mut said = Vec::new();
-    if let Some(gauge) = &instruments.gauge {
-        said.push(
-            texts.say_with(
-                "instrument-gauge",
-                &Args::new()
-                    .text("span", trimmed(texts, gauge.span))
-                    .text("unit", gauge.unit.as_str())
-                    .text("division", trimmed(texts, gauge.division))
-                    .text("grade", gauge.grade.as_str())
-                    .text("read", trimmed(texts, gauge.read_to)),
-            ),
-        );
-    }
-    if let Some(cm3) = instruments.pump_cm3 {
-        said.push(texts.say_with("instrument-pump", &Args::new().text("volume", texts.volume(cm3))));
-    }
-    if let Some(cm3) = instruments.stroke_cm3 {
-        said.push(texts.say_with(
-            "instrument-stroke",
-            &Args::new().text("volume", texts.volume(cm3)),
-        ));
-    }
-    if let Some(meter) = &instruments.meter {
-        said.push(
-            texts.say_with(
-                "instrument-meter",
-                &Args::new()
-                    .text("percent", trimmed(texts, meter.percent))
-                    .quantity("counts", trimmed(texts, meter.counts), meter.counts),
-            ),
-        );
-    }
-    if said.is_empty() {
-        texts.say("instrument-unknown")
-    } else {
-        said.join("; ")
-    }
-}
-
-/// A figure as typed: up to three decimals, none that are zero.
-fn trimmed(texts: &Texts, figure: f64) -> String {
-    let decimals = (0..3)
-        .find(|d| {
-            let step = 10f64.powi(*d);
-            ((figure * step).round() / step - figure).abs() < 5e-4
-        })
-        .unwrap_or(3);
-    texts.number(figure, usize::try_from(decimals).unwrap_or(3))
-}
-
 fn repair_words(texts: &Texts, repair: &Repair) -> String {
     let part = texts.part(&ComponentId::new(repair.component.clone()));
     let key = if repair.done {
@@ -442,28 +324,8 @@ fn closed_words(texts: &Texts, closed: &Closed) -> String {
 
 /// A caution by its id, of a test or of the whole job.
 fn caution_words(texts: &Texts, id: &str) -> String {
-    texts
-        .find(&format!("caution-{id}"), &Args::new())
-        .or_else(|| texts.find(id, &Args::new()))
-        .unwrap_or_else(|| id.to_owned())
-}
-
-/// A heading with the fields that are there, each with its label.
-fn fields(texts: &Texts, heading: &str, fields: &[(&str, Option<&str>)]) -> String {
-    let said: Vec<String> = fields
+    ["caution", "prepare-caution"]
         .iter()
-        .filter_map(|(label, value)| {
-            let value = (*value)?.trim();
-            let shown = if value.is_empty() {
-                texts.say("log-wiped")
-            } else {
-                value.to_owned()
-            };
-            Some(texts.say_with(
-                "reading-field",
-                &Args::new().text("label", texts.say(label)).text("value", shown),
-            ))
-        })
-        .collect();
-    texts.say_with(heading, &Args::new().text("what", said.join("; ")))
+        .find_map(|stem| texts.find(&format!("{stem}-{id}"), &Args::new()))
+        .unwrap_or_else(|| id.to_owned())
 }

@@ -41,6 +41,12 @@ pub(crate) fn not_done(texts: &Texts) -> Mark {
     mark(State::NotDone, texts.say("state-not-done"))
 }
 
+/// The mark of a test that can't be done here and now.
+#[must_use]
+pub(crate) fn cannot_do(texts: &Texts) -> Mark {
+    mark(State::CantDo, texts.say("state-cant-do"))
+}
+
 /// A mark with a word of its own.
 #[must_use]
 pub(crate) fn mark(state: State, word: String) -> Mark {

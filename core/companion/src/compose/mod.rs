@@ -1,7 +1,7 @@
 //! What a person sees and reads, put together from the open job: screens, drawings' inputs, the report.
 //!
-//! Every function is pure: a [`JobView`](crate::job::JobView) or a part of it and the [`Texts`](crate::text::Texts)
-//! go in, words and scenes come out. No rule of the trade is decided here.
+//! Every function is pure: a [`JobView`](crate::job::JobView) or a part of it and the
+//! [`Texts`](crate::text::Texts) go in, words and scenes come out. No rule of the trade is decided here.
 
 mod band;
 mod connector;
@@ -10,6 +10,7 @@ mod example;
 mod finding;
 mod hold;
 mod log;
+mod look;
 mod map;
 mod mark;
 mod overview;
@@ -17,6 +18,7 @@ mod reading;
 mod reasons;
 mod repaired;
 mod report;
+mod stated;
 mod test;
 #[cfg(test)]
 mod tests;
@@ -27,6 +29,7 @@ pub(crate) use connector::connector;
 pub(crate) use finding::finding;
 pub(crate) use hold::{before_and_after, dial};
 pub(crate) use log::log_rows;
+pub(crate) use look::part_to_look_at;
 pub(crate) use map::{MapOf, circuit_map, plain_map, template_card};
 pub(crate) use mark::mark;
 pub(crate) use overview::overview;

@@ -1,11 +1,11 @@
 //! Where we stand: the next test and why, the causes, every test with its state.
 
-use holdfast_diagnose::{Cause, ComponentId, Finding, Next, Profile, TestId, TestSpec};
+use holdfast_diagnose::{Advice, Catalogue, Cause, ComponentId, Finding, Next, Profile, TestId};
 
 use super::map::{MapOf, circuit_map};
-use super::mark::{mark_of, not_done};
+use super::mark::{cannot_do, mark_of, not_done};
 use super::reading::reading_words;
-use super::test::why_now;
+use super::test::{not_offered, why_now};
 use crate::job::JobView;
 use crate::protocol::{Action, Button, ButtonWeight, CauseRow, NextCard, OverviewScreen, Place, TestRow};
 use crate::text::{Args, Texts, capital, sentence};
@@ -184,37 +184,37 @@ fn permille(share: f64) -> u16 {
     permille
 }
 
-/// Every test that can be offered, in catalogue order, with its last result or its minutes.
-#[must_use]
-pub(crate) fn test_rows(texts: &Texts, job: &JobView) -> Vec<TestRow> {
-    job.specs.iter().map(|spec| test_row(texts, job, spec)).collect()
+/// Every test of the circuit, in catalogue order: its last result, its minutes, or why it is not offered.
+fn test_rows(texts: &Texts, job: &JobView) -> Vec<TestRow> {
+    Catalogue::standard()
+        .advice(&job.circuit, &job.situation)
+        .iter()
+        .map(|advice| test_row(texts, job, advice))
+        .collect()
 }
 
-fn test_row(texts: &Texts, job: &JobView, spec: &TestSpec) -> TestRow {
-    let (mark, detail) = match last(job, &spec.id) {
-        Some((reading, result)) => (
+fn test_row(texts: &Texts, job: &JobView, advice: &Advice) -> TestRow {
+    let spec = &advice.spec;
+    let not_offered = advice.not_offered.map(|why| not_offered(texts, why));
+    let (mark, detail) = match (last(job, &spec.id), &not_offered) {
+        (Some((reading, result)), _) => (
             mark_of(texts, result.outcome),
             reading_words(texts, &job.circuit, reading),
         ),
-        None => (
-            not_done(texts),
-            texts.say_with(
-                "overview-takes",
-                &Args::new().text("minutes", texts.minutes(spec.minutes)),
-            ),
-        ),
+        (None, Some(why)) => (cannot_do(texts), why.clone()),
+        (None, None) => {
+            let minutes = Args::new().text("minutes", texts.minutes(spec.minutes));
+            (not_done(texts), texts.say_with("overview-takes", &minutes))
+        }
+    };
+    let show = Action::ShowTest {
+        test: spec.id.to_string(),
     };
     TestRow {
         title: texts.test_title(&spec.id),
         detail,
         mark,
-        open: button(
-            texts.say("overview-open-test"),
-            Action::ShowTest {
-                test: spec.id.to_string(),
-            },
-            ButtonWeight::Plain,
-        ),
+        open: button(texts.say("overview-open-test"), show, ButtonWeight::Plain),
     }
 }
 

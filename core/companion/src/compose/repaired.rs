@@ -5,9 +5,12 @@ use holdfast_diagnose::{Complaint, Outcome, Reading, TestKind, TestResult};
 use crate::job::JobView;
 use crate::text::{Args, Texts};
 
-/// The test that condemned the repaired part, before and after.
+/// A reading with what it says.
+pub(super) type Judged<'a> = (&'a Reading, &'a TestResult);
+
+/// The test that found the repaired part, before and after.
 #[must_use]
-pub(super) fn retested(job: &JobView) -> Option<((&Reading, &TestResult), (&Reading, &TestResult))> {
+pub(super) fn retested(job: &JobView) -> Option<(Judged<'_>, Judged<'_>)> {
     let (after, after_result) = job
         .done
         .iter()

@@ -337,7 +337,8 @@ fn chewed_power_wire() -> Example {
 
 #[test]
 fn an_electric_job_reads_well_in_kpa_and_british() {
-    let texts = Texts::new("en-GB").showing(holdfast_measure::PressureUnit::KPa);
+    let mut texts = Texts::new("en-GB");
+    texts.show_in(holdfast_measure::PressureUnit::KPa);
     let job = chewed_power_wire().viewed_with(nothing_known());
     insta::assert_snapshot!(steady(&report_text(&made(&texts, &job))));
 }

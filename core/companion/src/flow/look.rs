@@ -15,6 +15,7 @@ use crate::compose::{self, MapOf};
 use crate::error::ActError;
 use crate::flow::parts::{plain, primary};
 use crate::flow::reading::{Handed, hand_in};
+use crate::job::JobView;
 use crate::protocol::{
     Action, Body, Choice, ChoiceKind, ChoiceOption, LookRow, LookScreen, PhotoSource, PhotoSubject, Picked,
 };
@@ -123,7 +124,7 @@ pub(super) fn body(core: &Companion, seen: &[(String, String)]) -> Body {
         .filter(|part| can_be_seen(part.kind))
         .map(|part| {
             let state = states.get(&part.id).copied().unwrap_or(LookState::Ok);
-            row(core, &part.id, part.kind, state)
+            row(core, job, &part.id, part.kind, state)
         })
         .collect();
     let look = LookScreen {
@@ -134,7 +135,7 @@ pub(super) fn body(core: &Companion, seen: &[(String, String)]) -> Body {
     Body::LookOver { look }
 }
 
-fn row(core: &Companion, id: &ComponentId, kind: ComponentKind, now: LookState) -> LookRow {
+fn row(core: &Companion, job: &JobView, id: &ComponentId, kind: ComponentKind, now: LookState) -> LookRow {
     let word = |state: LookState| core.say(&format!("look-{}", state.as_str().replace('_', "-")));
     let options = can_show(kind)
         .into_iter()
@@ -157,7 +158,7 @@ fn row(core: &Companion, id: &ComponentId, kind: ComponentKind, now: LookState) 
     LookRow {
         mark: compose::mark(state, word(now)),
         states: Choice {
-            label: core.texts.part_title(id),
+            label: compose::part_to_look_at(&core.texts, job, id),
             kind: ChoiceKind::One,
             options,
         },

@@ -56,6 +56,16 @@ impl Texts {
             .find_map(|family| self.find(&format!("about-{family}"), &Args::new()))
     }
 
+    /// What to look for on a component.
+    #[must_use]
+    pub fn look_hint(&self, part: &ComponentId) -> Option<String> {
+        families(part.as_str())
+            .iter()
+            .map(String::as_str)
+            .chain(["other"])
+            .find_map(|family| self.find(&format!("look-hint-{family}"), &Args::new()))
+    }
+
     /// A test's name.
     #[must_use]
     pub fn test_title(&self, test: &TestId) -> String {

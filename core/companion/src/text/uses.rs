@@ -135,20 +135,15 @@ fn every_key_asked_for_in_the_code_exists() {
                 continue;
             }
             let source = std::fs::read_to_string(&path).unwrap();
-            for call in [
-                "say(\"",
-                "say_with(\"",
-                "say_with(\n            \"",
-                "say_with(\n                \"",
-            ] {
-                for (at, _) in source.match_indices(call) {
-                    let key: String = source[at + call.len()..]
-                        .chars()
-                        .take_while(|c| *c != '"')
-                        .collect();
-                    if looks_like_a_key(&key) && !texts.has(&key) {
-                        missing.insert(format!("{key} ({})", path.display()));
-                    }
+            // What stands between quotes right after a call that says a text.
+            let pieces: Vec<&str> = source.split('"').collect();
+            for pair in pieces.windows(2) {
+                let [before, key] = pair else { continue };
+                let asks = ["say(", "say_with("]
+                    .iter()
+                    .any(|call| before.trim_end().ends_with(call));
+                if asks && looks_like_a_key(key) && !texts.has(key) {
+                    missing.insert(format!("{key} ({})", path.display()));
                 }
             }
         }

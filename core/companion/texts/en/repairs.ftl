@@ -1,7 +1,6 @@
 ### Repair lines: what to do, what to mind, in order. Looked up as repair-<component>-N, then repair-<family>-N.
 ### Every repair ends with repair-all-N.
 
-repair-title = Repair: { $part }
 fix-replace = replace the { $part }
 fix-refit = refit the { $part }
 fix-repair = repair the { $part }

@@ -6,10 +6,11 @@ use holdfast_report::{Align, Block, Column, Fact, SignLine, Table};
 
 use crate::compose::finding::left_open;
 use crate::compose::hold::fall;
-use crate::compose::log::{instrument_words, line_words, standing_words};
+use crate::compose::log::{line_words, standing_words};
 use crate::compose::mark::mark_of;
 use crate::compose::overview::causes;
 use crate::compose::reading::{reading_words, reason_words};
+use crate::compose::stated::instrument_words;
 use crate::compose::time::stamp;
 use crate::job::{Behind, JobView};
 use crate::text::{Args, Texts, capital};

@@ -1,0 +1,150 @@
+//! What was stated of place, limit, instruments and vehicle, in words.
+
+use holdfast_joblog::{Instruments, Limit, Place};
+use holdfast_measure::PressureUnit;
+
+use crate::text::{Args, Texts, capital, kebab};
+
+/// Where the work is done, as far as stated.
+#[must_use]
+pub(super) fn place_words(texts: &Texts, place: &Place) -> String {
+    let mut said = Vec::new();
+    if let Some(metres) = place.altitude_m {
+        said.push(texts.say_with(
+            "log-altitude",
+            &Args::new().text("altitude", texts.with_unit(&texts.number(metres, 0), "m")),
+        ));
+    }
+    if let Some(kpa) = place.ambient_kpa {
+        let from = texts.find(
+            &format!("log-ambient-{}", kebab(&place.ambient_from)),
+            &Args::new(),
+        );
+        said.push(
+            texts.say_with(
+                "log-ambient",
+                &Args::new()
+                    .text("pressure", texts.absolute_kpa(kpa))
+                    .text("from", from.unwrap_or_else(|| texts.say("log-ambient-typed"))),
+            ),
+        );
+    }
+    if let Some(celsius) = place.air_c {
+        said.push(texts.say_with(
+            "log-air",
+            &Args::new().text("temperature", texts.celsius(celsius)),
+        ));
+    }
+    if said.is_empty() {
+        texts.say("log-place-unknown")
+    } else {
+        capital(&said.join("; "))
+    }
+}
+
+/// What may be lost and how sure a finding has to be, as far as stated.
+#[must_use]
+pub(super) fn limit_words(texts: &Texts, limit: &Limit) -> String {
+    let mut said = Vec::new();
+    if let (Some(drop), Some(seconds)) = (limit.drop, limit.seconds) {
+        let unit = limit
+            .unit
+            .as_deref()
+            .and_then(PressureUnit::from_symbol)
+            .unwrap_or_else(|| texts.unit());
+        said.push(
+            texts.say_with(
+                "log-limit",
+                &Args::new()
+                    .text("drop", texts.vacuum_in(unit.to_pressure(drop), unit))
+                    .text("seconds", texts.seconds(seconds)),
+            ),
+        );
+    }
+    if let Some(share) = limit.confidence {
+        said.push(texts.say_with(
+            "log-confidence",
+            &Args::new().text("percent", texts.percent(share)),
+        ));
+    }
+    if said.is_empty() {
+        texts.say("log-limit-unchanged")
+    } else {
+        capital(&said.join("; "))
+    }
+}
+
+/// Gauge, hand pump and meter with what decides their uncertainty.
+#[must_use]
+pub(super) fn instrument_words(texts: &Texts, instruments: &Instruments) -> String {
+    let mut said = Vec::new();
+    if let Some(gauge) = &instruments.gauge {
+        said.push(
+            texts.say_with(
+                "instrument-gauge",
+                &Args::new()
+                    .text("span", trimmed(texts, gauge.span))
+                    .text("unit", gauge.unit.as_str())
+                    .text("division", trimmed(texts, gauge.division))
+                    .text("grade", gauge.grade.as_str())
+                    .text("read", trimmed(texts, gauge.read_to)),
+            ),
+        );
+    }
+    if let Some(cm3) = instruments.pump_cm3 {
+        said.push(texts.say_with("instrument-pump", &Args::new().text("volume", texts.volume(cm3))));
+    }
+    if let Some(cm3) = instruments.stroke_cm3 {
+        said.push(texts.say_with(
+            "instrument-stroke",
+            &Args::new().text("volume", texts.volume(cm3)),
+        ));
+    }
+    if let Some(meter) = &instruments.meter {
+        said.push(
+            texts.say_with(
+                "instrument-meter",
+                &Args::new()
+                    .text("percent", trimmed(texts, meter.percent))
+                    .quantity("counts", trimmed(texts, meter.counts), meter.counts),
+            ),
+        );
+    }
+    if said.is_empty() {
+        texts.say("instrument-unknown")
+    } else {
+        said.join("; ")
+    }
+}
+
+/// A figure as typed: up to three decimals, none that are zero.
+fn trimmed(texts: &Texts, figure: f64) -> String {
+    let decimals = (0..3)
+        .find(|d| {
+            let step = 10f64.powi(*d);
+            ((figure * step).round() / step - figure).abs() < 5e-4
+        })
+        .unwrap_or(3);
+    texts.number(figure, usize::try_from(decimals).unwrap_or(3))
+}
+
+/// A heading with the fields that are there, each with its label.
+#[must_use]
+pub(super) fn fields(texts: &Texts, heading: &str, fields: &[(&str, Option<&str>)]) -> String {
+    let said: Vec<String> = fields
+        .iter()
+        .filter_map(|(label, value)| {
+            let value = (*value)?.trim();
+            let shown = if value.is_empty() {
+                texts.say("log-wiped")
+            } else {
+                value.to_owned()
+            };
+            Some(texts.say_with(
+                "reading-field",
+                &Args::new().text("label", texts.say(label)).text("value", shown),
+            ))
+        })
+        .collect();
+    texts.say_with(heading, &Args::new().text("what", said.join("; ")))
+}
