@@ -3,6 +3,8 @@
 //! The method is set here once: work and peer take turns, so that a machine that slows down slows both; medians
 //! and 99th percentiles are printed, never judged on absolute time alone.
 
+#![allow(clippy::expect_used, reason = "a bench that cannot run ends loudly")]
+
 mod act;
 mod driver;
 mod percentile;
