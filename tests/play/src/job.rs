@@ -1,0 +1,296 @@
+//! The job from the first test to the report.
+
+use std::collections::BTreeMap;
+use std::path::Path;
+
+use holdfast_companion::{Action, AskedStage, Body, CannotReason, Place, ReportState};
+use holdfast_diagnose::{Answer, Catalogue, Next, Policy, TestId, parse_answer};
+use holdfast_joblog::{DeviceId, Store};
+use serde_json::Value;
+
+use crate::answer;
+use crate::clock::PhoneClock;
+use crate::error::PlayError;
+use crate::hold::{self, Hold, Taken};
+use crate::outcome::Outcome;
+use crate::scenario::{Repair, Scenario};
+use crate::setup;
+use crate::shell::Shell;
+
+/// How to play.
+#[derive(Debug, Clone, Copy, Default)]
+pub struct Options<'a> {
+    /// How the next test is chosen.
+    pub policy: Policy,
+    /// Where the report goes; none: no report.
+    pub report: Option<&'a Path>,
+}
+
+/// More tests than any circuit has.
+const MOST_TESTS: usize = 300;
+
+/// Plays a scenario in a data folder of its own, which goes away again.
+///
+/// # Errors
+/// [`PlayError`]: the scenario can't be, or the program is broken.
+pub fn play(scenario: &Scenario, options: Options<'_>) -> Result<Outcome, PlayError> {
+    let dir = tempfile::tempdir()?;
+    play_in(dir.path(), scenario, options).map(|(outcome, _)| outcome)
+}
+
+/// Plays a scenario in a data folder, and leaves the app open as it stands at the end.
+///
+/// # Errors
+/// As [`play`].
+pub fn play_in(dir: &Path, scenario: &Scenario, options: Options<'_>) -> Result<(Outcome, Shell), PlayError> {
+    // A device id of its own, so that the same scenario leaves the same log and the same report.
+    drop(Store::open_as(dir, DeviceId(*b"holdfast-play---"))?);
+    let mut shell = Shell::open(dir, PhoneClock::default())?;
+    setup::begin(&mut shell, scenario)?;
+    shell.core.play_by(options.policy)?;
+    shell.look_again();
+
+    let mut answers = Answers::of(&scenario.answers, &scenario.cannot);
+    let mut asked = 0;
+    while let Some(Next::Test { id, .. }) = shell.core.next().cloned() {
+        asked += 1;
+        if asked > MOST_TESTS {
+            return Err(PlayError::Endless(MOST_TESTS));
+        }
+        shell.press(&Action::ShowTest { test: id.to_string() })?;
+        do_test(&mut shell, &id, &mut answers)?;
+        if shell.offers(&Action::Go { to: Place::Overview }) {
+            shell.press(&Action::Go { to: Place::Overview })?;
+        }
+    }
+    shell.press(&Action::Go { to: Place::Finding })?;
+    if let Some(repair) = &scenario.repair {
+        do_repair(&mut shell, repair)?;
+    }
+    let report = match options.report {
+        Some(path) => Some(make_report(&mut shell, path)?),
+        None => None,
+    };
+    Ok((Outcome::of(scenario, &shell, report), shell))
+}
+
+/// The answers of a file, and how often each test was asked.
+struct Answers<'a> {
+    answers: &'a BTreeMap<String, Value>,
+    cannot: &'a BTreeMap<String, String>,
+    asked: BTreeMap<String, usize>,
+}
+
+/// What a file has for a test.
+enum Given<'a> {
+    Answer(&'a Value),
+    Cannot(&'a str),
+    Nothing,
+}
+
+impl<'a> Answers<'a> {
+    fn of(answers: &'a BTreeMap<String, Value>, cannot: &'a BTreeMap<String, String>) -> Self {
+        Self {
+            answers,
+            cannot,
+            asked: BTreeMap::new(),
+        }
+    }
+
+    /// The answer for this time: of a list the one whose turn it is, the last repeated.
+    fn next(&mut self, test: &TestId) -> Given<'a> {
+        let id = test.to_string();
+        if let Some(reason) = self.cannot.get(&id) {
+            return Given::Cannot(reason);
+        }
+        let Some(answer) = self.answers.get(&id) else {
+            return Given::Nothing;
+        };
+        let times = self.asked.entry(id).or_insert(0);
+        let now = *times;
+        *times += 1;
+        match answer {
+            Value::Array(list) => list
+                .get(now)
+                .or(list.last())
+                .map_or(Given::Nothing, Given::Answer),
+            one => Given::Answer(one),
+        }
+    }
+}
+
+/// The test on the screen from its briefing to its result.
+fn do_test(shell: &mut Shell, id: &TestId, answers: &mut Answers<'_>) -> Result<(), PlayError> {
+    let given = match answers.next(id) {
+        Given::Answer(answer) => answer,
+        Given::Cannot(reason) => return cannot(shell, reason),
+        Given::Nothing => {
+            shell.core.refuse("not_available", shell.clock.now())?;
+            shell.look_again();
+            return Ok(());
+        }
+    };
+    let circuit = shell
+        .core
+        .circuit()
+        .cloned()
+        .ok_or_else(|| shell.missing("circuit".into()))?;
+    let given = with_unit(shell, given.clone());
+    let (answer, state) = parse_answer(&circuit, id, &given)?;
+    let spec = Catalogue::standard()
+        .spec(&circuit, id)
+        .ok_or_else(|| shell.missing(format!("test {id}")))?;
+
+    shell.tick_cautions()?;
+    shell.press(&Action::BeginTest)?;
+    shell.clock.wait_ms((spec.minutes * 30_000.0) as i64);
+    match &answer {
+        Answer::Hold(holds) => {
+            let mut hold = Hold::of(holds);
+            let taken = if state == Default::default() {
+                hold::play(shell, &mut hold)?
+            } else {
+                Taken::No
+            };
+            hand_in_if(shell, taken, &answer, state)?;
+            keep_if_questioned(shell)?;
+            watch_on(shell, &hold)?;
+        }
+        _ => {
+            let taken = answer::play(shell, &spec, &given, state)?;
+            hand_in_if(shell, taken, &answer, state)?;
+            keep_if_questioned(shell)?;
+        }
+    }
+    shell.clock.wait_ms((spec.minutes * 30_000.0) as i64);
+    Ok(())
+}
+
+/// A gauge is read in its own unit where the file does not say another.
+fn with_unit(shell: &Shell, mut answer: Value) -> Value {
+    let gauge = shell
+        .core
+        .situation()
+        .map(|situation| situation.instruments.gauge.unit.symbol());
+    let is_vacuum = |key: &&str| ["gauge", "start", "trace", "never_reached"].contains(key);
+    if let (Some(object), Some(symbol)) = (answer.as_object_mut(), gauge)
+        && object.keys().map(String::as_str).any(|key| is_vacuum(&key))
+    {
+        object.entry("unit").or_insert_with(|| Value::from(symbol));
+    }
+    answer
+}
+
+fn cannot(shell: &mut Shell, reason: &str) -> Result<(), PlayError> {
+    let plain = reason.to_lowercase();
+    let offered = [
+        (["access", "reach"], CannotReason::NoAccess),
+        (["tool", "equipment"], CannotReason::NoTool),
+        (["safe", "danger"], CannotReason::NotSafe),
+        (["fitted", "no such"], CannotReason::NotFitted),
+        (["not now", "later"], CannotReason::NotNow),
+    ];
+    let known = offered
+        .into_iter()
+        .find(|(words, _)| words.iter().any(|word| plain.contains(word)));
+    match known {
+        Some((_, reason)) => shell.press(&Action::CannotDo { reason }).map(|_| ()),
+        None => {
+            shell.core.refuse(reason, shell.clock.now())?;
+            shell.look_again();
+            Ok(())
+        }
+    }
+}
+
+/// What the screens did not take goes in whole.
+fn hand_in_if(
+    shell: &mut Shell,
+    taken: Taken,
+    answer: &Answer,
+    state: holdfast_diagnose::CarState,
+) -> Result<(), PlayError> {
+    if taken == Taken::No {
+        shell.core.answer(answer.clone(), state, shell.clock.now())?;
+        shell.look_again();
+    }
+    Ok(())
+}
+
+/// The file's figure is what the person saw: asked whether it can be right, they keep it.
+fn keep_if_questioned(shell: &mut Shell) -> Result<(), PlayError> {
+    if stage(shell) == Some(AskedStage::Question) {
+        shell.press(&Action::KeepReading)?;
+    }
+    match stage(shell) {
+        Some(AskedStage::Result) => Ok(()),
+        other => Err(shell.missing(format!("result; it stands at {other:?}"))),
+    }
+}
+
+fn stage(shell: &Shell) -> Option<AskedStage> {
+    shell.core.asked().map(|asked| asked.stage)
+}
+
+/// An undecided hold is watched on, as long as the file has later readings.
+fn watch_on(shell: &mut Shell, hold: &Hold<'_>) -> Result<(), PlayError> {
+    while shell.offers(&Action::GoOn) {
+        let last = shell
+            .core
+            .results()
+            .last()
+            .and_then(|done| done.result.hold.as_ref())
+            .map(|h| h.seconds);
+        if !last.is_some_and(|seconds| hold.has_after(seconds)) {
+            break;
+        }
+        shell.press(&Action::GoOn)?;
+        if hold::watch(shell, hold)? == Taken::No {
+            return Err(shell.missing("room for a later reading of the hold".into()));
+        }
+        keep_if_questioned(shell)?;
+    }
+    Ok(())
+}
+
+fn do_repair(shell: &mut Shell, repair: &Repair) -> Result<(), PlayError> {
+    let component = repair.replaced.clone();
+    // A person may also repair what the finding does not name; then no button offers it.
+    shell.send(Action::Repair {
+        component: component.clone(),
+    })?;
+    if !shell.offers(&Action::RepairDone) {
+        return Err(PlayError::Value {
+            what: "repair.replaced".into(),
+            why: format!("there is no {component:?}"),
+        });
+    }
+    shell.press(&Action::RepairDone)?;
+    let Body::Repaired { repair: screen } = &shell.screen().body else {
+        return Err(shell.missing("retest".into()));
+    };
+    let Action::ShowTest { test } = screen.next.action.clone() else {
+        return Err(shell.missing("retest".into()));
+    };
+    let id: TestId = test.parse().map_err(|_| shell.missing(format!("test {test}")))?;
+    shell.press(&Action::ShowTest { test })?;
+    let nothing = BTreeMap::new();
+    do_test(shell, &id, &mut Answers::of(&repair.answers, &nothing))
+}
+
+fn make_report(shell: &mut Shell, to: &Path) -> Result<String, PlayError> {
+    shell.press(&Action::Go { to: Place::Report })?;
+    let update = shell.press(&Action::MakeReport)?;
+    shell.work(&update)?;
+    let Body::Report { report } = &shell.screen().body else {
+        return Err(shell.missing("report".into()));
+    };
+    let ReportState::Ready { path, .. } = &report.state else {
+        return Err(PlayError::Report("it is not ready".into()));
+    };
+    if let Some(folder) = to.parent() {
+        std::fs::create_dir_all(folder)?;
+    }
+    std::fs::copy(path, to)?;
+    Ok(to.to_string_lossy().into_owned())
+}

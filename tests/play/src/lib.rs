@@ -1,0 +1,19 @@
+#![doc = include_str!("../README.md")]
+#![deny(missing_docs)]
+
+mod answer;
+mod clock;
+mod error;
+mod hold;
+mod job;
+mod outcome;
+mod scenario;
+mod setup;
+mod shell;
+
+pub use clock::PhoneClock;
+pub use error::PlayError;
+pub use job::{Options, play, play_in};
+pub use outcome::{Outcome, Step};
+pub use scenario::Scenario;
+pub use shell::Shell;

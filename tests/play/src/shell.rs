@@ -1,0 +1,395 @@
+//! The hands of a shell: it presses what is on the screen and types into what is on the screen, nothing else.
+
+use std::path::{Path, PathBuf};
+
+use holdfast_companion::{
+    Acknowledgement, Action, Body, Button, Caution, Choice, ChoiceOption, Companion, Field, FieldId,
+    FormItem, HoldPhase, PhoneFacts, Pick, Picked, ReportState, Request, Screen, Section, TestStage, Update,
+    WorkOutcome,
+};
+
+use crate::clock::PhoneClock;
+use crate::error::PlayError;
+
+/// A phone shell without a face: the companion, its screen as last seen, and the phone's clocks.
+pub struct Shell {
+    /// The companion.
+    pub core: Companion,
+    /// The phone's clocks.
+    pub clock: PhoneClock,
+    screen: Screen,
+    dir: PathBuf,
+}
+
+/// A phone that has nothing but a screen and a share sheet.
+fn facts() -> PhoneFacts {
+    PhoneFacts {
+        locale: "en".into(),
+        parts: Vec::new(),
+    }
+}
+
+impl Shell {
+    /// Opens the app on a data folder.
+    ///
+    /// # Errors
+    /// [`PlayError::Open`].
+    pub fn open(dir: &Path, clock: PhoneClock) -> Result<Self, PlayError> {
+        let core = Companion::open(dir, facts(), clock.now())?;
+        let screen = core.screen();
+        Ok(Self {
+            core,
+            clock,
+            screen,
+            dir: dir.to_owned(),
+        })
+    }
+
+    /// The process is killed and the app opened again, so many ms later.
+    ///
+    /// # Errors
+    /// [`PlayError::Open`].
+    pub fn killed(self, after_ms: i64) -> Result<Self, PlayError> {
+        let Self {
+            core, mut clock, dir, ..
+        } = self;
+        drop(core);
+        clock.wait_ms(after_ms);
+        Self::open(&dir, clock)
+    }
+
+    /// What is to be seen now.
+    pub fn screen(&self) -> &Screen {
+        &self.screen
+    }
+
+    /// Sends an action, whether or not a button offers it.
+    ///
+    /// # Errors
+    /// [`PlayError::Act`].
+    pub fn send(&mut self, action: Action) -> Result<Update, PlayError> {
+        let mut update = self.core.act(action, self.clock.now())?;
+        if let Some(screen) = update.screen.take() {
+            self.screen = screen;
+        }
+        Ok(update)
+    }
+
+    /// Looks at the screen again, after something was done past it.
+    pub fn look_again(&mut self) {
+        self.screen = self.core.screen();
+    }
+
+    /// Presses the button that sends an action.
+    ///
+    /// # Errors
+    /// [`PlayError::Missing`] if no such button is on the screen, or it can't be pressed now.
+    pub fn press(&mut self, action: &Action) -> Result<Update, PlayError> {
+        match self.button(action) {
+            Some(Button { why_not: None, .. }) => self.send(action.clone()),
+            Some(Button {
+                why_not: Some(why), ..
+            }) => Err(self.missing(format!("button for {action:?} that can be pressed: {why}"))),
+            None => Err(self.missing(format!("button for {action:?}"))),
+        }
+    }
+
+    /// Whether a button that can be pressed sends this action.
+    pub fn offers(&self, action: &Action) -> bool {
+        self.button(action).is_some_and(|button| button.why_not.is_none())
+    }
+
+    fn button(&self, action: &Action) -> Option<Button> {
+        buttons(&self.screen)
+            .into_iter()
+            .find(|button| button.action == *action)
+            .cloned()
+    }
+
+    /// Taps an option until it is picked or not, as wanted.
+    ///
+    /// # Errors
+    /// [`PlayError::Missing`] if no such option is on the screen.
+    pub fn pick(&mut self, pick: &Pick, wanted: Picked) -> Result<(), PlayError> {
+        let there = self
+            .option(pick)
+            .ok_or_else(|| self.missing(format!("option {pick:?}")))?;
+        if there.picked != wanted {
+            self.send(there.action)?;
+        }
+        Ok(())
+    }
+
+    /// The option that sends a pick.
+    pub fn option(&self, pick: &Pick) -> Option<ChoiceOption> {
+        let action = Action::Pick { pick: pick.clone() };
+        choices(&self.screen)
+            .into_iter()
+            .flat_map(|choice| &choice.options)
+            .find(|o| o.action == action)
+            .cloned()
+    }
+
+    /// Whether an option on the screen sends this action.
+    pub fn shows(&self, action: &Action) -> bool {
+        choices(&self.screen)
+            .into_iter()
+            .flat_map(|choice| &choice.options)
+            .any(|o| o.action == *action)
+    }
+
+    /// The options on the screen whose pick is one of a kind.
+    pub fn options(&self, of: impl Fn(&Pick) -> bool) -> Vec<ChoiceOption> {
+        let is = |option: &&ChoiceOption| matches!(&option.action, Action::Pick { pick } if of(pick));
+        choices(&self.screen)
+            .into_iter()
+            .flat_map(|choice| &choice.options)
+            .filter(is)
+            .cloned()
+            .collect()
+    }
+
+    /// Types into a field. What the field says against it, if anything, is given back.
+    ///
+    /// # Errors
+    /// [`PlayError::Missing`] if no such field is on the screen.
+    pub fn type_in(&mut self, id: &FieldId, text: &str) -> Result<Option<String>, PlayError> {
+        if self.field(id).is_none() {
+            return Err(self.missing(format!("field {id:?}")));
+        }
+        self.send(Action::Type {
+            field: id.clone(),
+            text: text.to_owned(),
+        })?;
+        let field = self
+            .field(id)
+            .ok_or_else(|| self.missing(format!("field {id:?}")))?;
+        Ok(field.problem)
+    }
+
+    /// Types into a field that has to take it.
+    ///
+    /// # Errors
+    /// [`PlayError::Refused`] if the field has something against it.
+    pub fn fill(&mut self, id: &FieldId, text: &str) -> Result<(), PlayError> {
+        match self.type_in(id, text)? {
+            None => Ok(()),
+            Some(problem) => Err(PlayError::Refused {
+                field: id.clone(),
+                text: text.to_owned(),
+                problem,
+            }),
+        }
+    }
+
+    /// A field on the screen.
+    pub fn field(&self, id: &FieldId) -> Option<Field> {
+        fields(&self.screen)
+            .into_iter()
+            .find(|field| field.id == *id)
+            .cloned()
+    }
+
+    /// Ticks every caution on the screen that is to be ticked.
+    ///
+    /// # Errors
+    /// [`PlayError::Act`].
+    pub fn tick_cautions(&mut self) -> Result<(), PlayError> {
+        // Ticking one may bring up another, and the bound keeps a broken screen from holding the player.
+        for _ in 0..200 {
+            let open = cautions(&self.screen)
+                .into_iter()
+                .find_map(|caution| match &caution.ack {
+                    Acknowledgement::Open { action } => Some(action.clone()),
+                    _ => None,
+                });
+            match open {
+                Some(action) => self.send(action)?,
+                None => return Ok(()),
+            };
+        }
+        Err(self.missing("end of its cautions".into()))
+    }
+
+    /// Does the work that an update asks for, and says so.
+    ///
+    /// # Errors
+    /// [`PlayError::Report`] if it fails.
+    pub fn work(&mut self, update: &Update) -> Result<(), PlayError> {
+        for request in &update.requests {
+            let Request::Work { id } = request else { continue };
+            let work = self
+                .core
+                .work(*id)
+                .ok_or_else(|| PlayError::Report("no such work".into()))?;
+            let outcome = work.run(&mut |_| {});
+            self.send(Action::WorkDone { id: *id })?;
+            if outcome != WorkOutcome::Done {
+                return Err(PlayError::Report(format!("{outcome:?}")));
+            }
+        }
+        Ok(())
+    }
+
+    /// The screen lacks something.
+    pub fn missing(&self, missing: String) -> PlayError {
+        PlayError::Missing {
+            screen: self.screen.frame.title.clone(),
+            missing,
+        }
+    }
+}
+
+/// The forms on a screen, whatever it is.
+fn sections(screen: &Screen) -> &[Section] {
+    match &screen.body {
+        Body::Vehicle { form } | Body::Prepare { form } | Body::Settings { form } => &form.sections,
+        Body::Repaired { repair } => &repair.sections,
+        Body::Report { report } => &report.sections,
+        _ => &[],
+    }
+}
+
+fn items(screen: &Screen) -> Vec<&FormItem> {
+    let mut all: Vec<&FormItem> = sections(screen)
+        .iter()
+        .flat_map(|section| &section.items)
+        .collect();
+    match &screen.body {
+        Body::Meter { meter } | Body::Vibration { meter } => all.extend(&meter.items),
+        Body::Test { test } => {
+            if let TestStage::Brief { extras, .. } | TestStage::Result { extras, .. } = &test.stage {
+                all.extend(extras);
+            }
+        }
+        Body::Log { log } => all.extend(&log.photos),
+        _ => {}
+    }
+    all
+}
+
+fn fields(screen: &Screen) -> Vec<&Field> {
+    let mut all: Vec<&Field> = items(screen)
+        .into_iter()
+        .filter_map(|item| {
+            if let FormItem::Entry { field } = item {
+                Some(field)
+            } else {
+                None
+            }
+        })
+        .collect();
+    match &screen.body {
+        Body::Jobs { jobs } => all.push(&jobs.search),
+        Body::Hold { hold } => {
+            if let HoldPhase::Read { field, .. } = &hold.phase {
+                all.push(field);
+            }
+        }
+        Body::Photo { photo } => all.push(&photo.caption),
+        _ => {}
+    }
+    all
+}
+
+fn choices(screen: &Screen) -> Vec<&Choice> {
+    let mut all: Vec<&Choice> = items(screen)
+        .into_iter()
+        .filter_map(|item| {
+            if let FormItem::Options { choice } = item {
+                Some(choice)
+            } else {
+                None
+            }
+        })
+        .collect();
+    match &screen.body {
+        Body::LookOver { look } => all.extend(look.rows.iter().map(|row| &row.states)),
+        Body::Photo { photo } => all.push(&photo.palette),
+        _ => {}
+    }
+    all
+}
+
+fn cautions(screen: &Screen) -> Vec<&Caution> {
+    let mut all: Vec<&Caution> = screen.frame.cautions.iter().collect();
+    all.extend(items(screen).into_iter().filter_map(|item| {
+        if let FormItem::Care { caution } = item {
+            Some(caution)
+        } else {
+            None
+        }
+    }));
+    if let Body::Test { test } = &screen.body
+        && let TestStage::Brief { steps, .. } = &test.stage
+    {
+        all.extend(steps.iter().flat_map(|step| &step.cautions));
+    }
+    all
+}
+
+fn buttons(screen: &Screen) -> Vec<&Button> {
+    let mut all: Vec<&Button> = screen.frame.menu.iter().chain(&screen.frame.back).collect();
+    all.extend(screen.frame.notice.iter().flat_map(|notice| &notice.buttons));
+    all.extend(items(screen).into_iter().filter_map(|item| {
+        if let FormItem::Tap { button } = item {
+            Some(button)
+        } else {
+            None
+        }
+    }));
+    match &screen.body {
+        Body::Jobs { jobs } => {
+            all.push(&jobs.new_job);
+            all.extend(jobs.rows.iter().flat_map(|row| [&row.open, &row.bin]));
+        }
+        Body::Vehicle { form } | Body::Prepare { form } | Body::Settings { form } => all.extend(&form.next),
+        Body::Overview { overview } => {
+            all.push(&overview.next.go);
+            all.extend(overview.tests.iter().map(|row| &row.open));
+            all.extend(&overview.buttons);
+        }
+        Body::Test { test } => match &test.stage {
+            TestStage::Brief { start, cannot, .. } => {
+                all.push(start);
+                all.extend(cannot);
+            }
+            TestStage::Question { buttons, .. } | TestStage::Result { buttons, .. } => all.extend(buttons),
+        },
+        Body::Hold { hold } => match &hold.phase {
+            HoldPhase::Pump {
+                count,
+                let_go,
+                wont_build,
+                ..
+            } => {
+                all.extend(count);
+                all.extend([let_go, wont_build]);
+            }
+            HoldPhase::Read { confirm, others, .. } => {
+                all.push(confirm);
+                all.extend(others);
+            }
+            HoldPhase::Watch { buttons, .. } | HoldPhase::Interrupted { buttons, .. } => all.extend(buttons),
+        },
+        Body::Meter { meter } | Body::Vibration { meter } => all.push(&meter.confirm),
+        Body::YesNo { ask } => {
+            all.extend(&ask.answers);
+            all.push(&ask.not_sure);
+        }
+        Body::LookOver { look } => {
+            all.push(&look.done);
+            all.extend(look.rows.iter().map(|row| &row.photo));
+        }
+        Body::Photo { photo } => all.extend(&photo.buttons),
+        Body::Finding { finding } => all.extend(&finding.buttons),
+        Body::Repaired { repair } => all.push(&repair.next),
+        Body::Report { report } => all.push(match &report.state {
+            ReportState::ToMake { make } => make,
+            ReportState::Working { stop, .. } => stop,
+            ReportState::Ready { share, .. } => share,
+        }),
+        Body::Log { .. } => {}
+    }
+    all
+}
