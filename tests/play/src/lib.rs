@@ -16,4 +16,5 @@ pub use error::PlayError;
 pub use job::{Options, play, play_in};
 pub use outcome::{Outcome, Step};
 pub use scenario::Scenario;
+pub use setup::begin;
 pub use shell::Shell;

@@ -17,7 +17,7 @@ pub(crate) fn figure(number: f64) -> String {
 ///
 /// # Errors
 /// [`PlayError::Value`] for what does not exist, [`PlayError::Refused`] for what a field does not take.
-pub(crate) fn begin(shell: &mut Shell, scenario: &Scenario) -> Result<(), PlayError> {
+pub fn begin(shell: &mut Shell, scenario: &Scenario) -> Result<(), PlayError> {
     set_instruments(shell, scenario)?;
     shell.press(&Action::NewJob)?;
     state_vehicle(shell, scenario)?;
