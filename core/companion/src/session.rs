@@ -137,9 +137,11 @@ impl Typed {
 
     /// Keeps what was typed, cut at a length no honest entry has.
     pub(crate) fn put(&mut self, field: FieldId, text: &str) {
+        let lines = has_lines(&field);
         let text: String = text
             .chars()
-            .filter(|c| !is_control(*c))
+            .filter(|c| !upsets(*c))
+            .map(|c| if c == '\n' && !lines { ' ' } else { c })
             .take(MOST_CHARACTERS)
             .collect();
         match self.0.iter_mut().find(|(id, _)| *id == field) {
@@ -157,9 +159,18 @@ impl Typed {
 /// Longest text a field keeps; longer ones are cut.
 const MOST_CHARACTERS: usize = 2_000;
 
-/// Characters that draw nothing and can upset a page; a line break is kept.
-fn is_control(c: char) -> bool {
-    c.is_control() && c != '\n'
+/// Characters that draw nothing and can upset a page: control codes, but for the line break, and those that turn the
+/// direction of what stands around them. Scripts that run to the left need none of them.
+fn upsets(c: char) -> bool {
+    (c.is_control() && c != '\n') || matches!(c, '\u{202A}'..='\u{202E}' | '\u{2066}'..='\u{2069}')
+}
+
+/// Fields with room for several lines.
+fn has_lines(field: &FieldId) -> bool {
+    matches!(
+        field,
+        FieldId::ComplaintNote | FieldId::Note | FieldId::Answer { .. }
+    )
 }
 
 /// Vehicle and complaint in hand.
