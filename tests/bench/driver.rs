@@ -1,7 +1,8 @@
 //! A job driven by actions, each handed to a stopwatch.
 
 use holdfast_companion::{
-    Acknowledgement, Action, Body, Clock, Companion, FieldId, FormItem, PhoneFacts, Pick, Section, TestStage,
+    Acknowledgement, Action, Body, Clock, Companion, FieldId, FormItem, PhoneFacts, Pick, Request, Section,
+    TestStage,
 };
 
 /// A companion with its clocks; `timed` is told of every action.
@@ -33,9 +34,37 @@ impl<'a> Driver<'a> {
         self.clock.wall_ms += 20;
         let tick = action == Action::Tick;
         let (core, clock) = (&mut self.core, &self.clock);
+        let mut requests = Vec::new();
         (self.timed)(
-            &mut || drop(core.act(action.clone(), clock).expect("the action is taken")),
+            &mut || {
+                requests = core
+                    .act(action.clone(), clock)
+                    .expect("the action is taken")
+                    .requests
+            },
             tick,
+        );
+        for request in requests {
+            if let Request::Work { id } = request {
+                self.work(id);
+            }
+        }
+    }
+
+    /// Runs work as a shell does, on a thread of its own: no tap waits for it. Its end is taken in like a tick.
+    fn work(&mut self, id: u64) {
+        if let Some(work) = self.core.work(id) {
+            work.run(&mut |_| {});
+        }
+        let (core, clock) = (&mut self.core, &self.clock);
+        (self.timed)(
+            &mut || {
+                drop(
+                    core.act(Action::WorkDone { id }, clock)
+                        .expect("the end is taken"),
+                )
+            },
+            true,
         );
     }
 

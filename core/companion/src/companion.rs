@@ -10,11 +10,11 @@ use crate::error::{ActError, OpenError};
 use crate::flow;
 use crate::job::JobView;
 use crate::moving::Moving;
-use crate::protocol::{Action, Body, Clock, Frame, PhoneFacts, Screen, Update};
+use crate::protocol::{Action, Body, Clock, Frame, PhoneFacts, Request, Screen, Update};
 use crate::session::Session;
 use crate::text::Texts;
 use crate::turn::{Seen, Turn};
-use crate::work::Work;
+use crate::work::{Product, Work};
 use crate::works::Works;
 
 /// The app without a face.
@@ -70,6 +70,7 @@ impl Companion {
         };
         companion.take_up_job()?;
         companion.moving.clock = Some(clock.clone());
+        companion.reason_for_screen();
         companion.shown = Some(flow::screen(&companion));
         Ok(companion)
     }
@@ -100,7 +101,8 @@ impl Companion {
             return Err(error);
         }
         flow::leave_and_enter(&before.0.at, self, &mut turn);
-        self.finish(turn)
+        let update = self.finish(turn);
+        self.reason_elsewhere(update)
     }
 
     /// Writes what an action led to, if that was not done yet, and composes what it changed on the screen.
@@ -142,7 +144,30 @@ impl Companion {
         Ok(())
     }
 
+    /// What no screen waits for is reasoned out on another thread.
+    fn reason_elsewhere(&mut self, update: Result<Update, ActError>) -> Result<Update, ActError> {
+        let mut update = update?;
+        if self.works.is_reasoning() {
+            return Ok(update);
+        }
+        if let Some(reason) = self.job.as_ref().and_then(|job| job.to_reason(self.policy)) {
+            let id = self
+                .works
+                .offer_reasoning(Box::new(|_| Product::Conclusion(Box::new(reason()))));
+            update.requests.push(Request::Work { id });
+        }
+        Ok(update)
+    }
+
+    /// Finding and next test, if the screen shows them and they are out of date.
+    fn reason_for_screen(&mut self) {
+        if let (true, Some(job)) = (flow::shows_reasoning(&self.session.at), &mut self.job) {
+            job.reason(self.policy);
+        }
+    }
+
     fn compose_anew(&mut self) -> Option<Screen> {
+        self.reason_for_screen();
         let now = Some(flow::screen(self));
         if now == self.shown {
             return None;

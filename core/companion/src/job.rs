@@ -29,10 +29,31 @@ pub(crate) struct JobView {
     pub done: Vec<(Reading, TestResult)>,
     /// For each of `done`: its entry, and why it was asked for.
     pub behind: Vec<Behind>,
+    /// Whether `finding` and `next` are of what is known now.
+    pub reasoned: Reasoned,
     /// What all of them say.
     pub finding: Finding,
     /// What to do next.
     pub next: Next,
+}
+
+/// Whether finding and next test are of what is known now.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Reasoned {
+    /// They are.
+    Now,
+    /// They are of what was known before the last change.
+    Before,
+}
+
+/// Finding and next test with what they were drawn from.
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) struct Conclusion {
+    circuit: Circuit,
+    situation: Situation,
+    done: Vec<(Reading, TestResult)>,
+    finding: Finding,
+    next: Next,
 }
 
 /// What stands behind a result.
@@ -61,41 +82,66 @@ pub(crate) struct Because {
 }
 
 impl JobView {
-    /// The view of a folded log. What did not change since `before` is taken over from there.
+    /// The view of a folded log, everything worked out. What did not change since `before` is taken over from there.
     ///
     /// None if not even the commonest circuit can be built, which the data of diagnosis rules out.
+    #[cfg(test)]
     pub(crate) fn of(log: JobState, before: Option<Self>, policy: Policy) -> Option<Self> {
+        let mut view = Self::judged(log, before, policy)?;
+        view.reason(policy);
+        Some(view)
+    }
+
+    /// The same, but where finding and next test would change they are still those of `before`: that takes longer
+    /// than a tap may, and a result can be shown without them. [`JobView::reason`] brings them up to date.
+    pub(crate) fn judged(log: JobState, before: Option<Self>, policy: Policy) -> Option<Self> {
         let (choice, circuit) = situation::circuit(&log)?;
         let situation = situation::situation(&log);
         let (readings, behind) = readings(&log);
-        let before = before.filter(|b| b.id == log.job && b.circuit == circuit && b.situation == situation);
-        let (specs, mut done) = match before {
-            Some(b) if b.done.iter().map(|(known, _)| known).eq(&readings) => {
-                return Some(Self {
-                    log,
-                    behind,
-                    choice,
-                    ..b
-                });
-            }
-            Some(b) => (b.specs, b.done),
-            None => (Catalogue::standard().tests_for(&circuit, &situation), Vec::new()),
+        let Some(before) = before.filter(|b| b.id == log.job) else {
+            let specs = Catalogue::standard().tests_for(&circuit, &situation);
+            let done = judged(&circuit, &situation, &readings, Vec::new());
+            let (finding, next) = reasoning(&circuit, &situation, &done, policy);
+            let (id, reasoned) = (log.job, Reasoned::Now);
+            return Some(Self {
+                id,
+                log,
+                choice,
+                circuit,
+                situation,
+                specs,
+                done,
+                behind,
+                reasoned,
+                finding,
+                next,
+            });
         };
-        let same = done
-            .iter()
-            .zip(&readings)
-            .take_while(|((known, _), reading)| known == *reading)
-            .count();
-        done.truncate(same);
-        for (at, reading) in readings.iter().enumerate().skip(same) {
-            let earlier = readings.get(..at).unwrap_or(&[]);
-            done.push((reading.clone(), judge(&circuit, &situation, earlier, reading)));
+        let same_car = before.circuit == circuit && before.situation == situation;
+        if same_car && before.done.iter().map(|(known, _)| known).eq(&readings) {
+            return Some(Self {
+                log,
+                behind,
+                choice,
+                ..before
+            });
         }
-        let (finding, next) = conclude(&circuit, &situation, &done, policy);
+        let (specs, known) = if same_car {
+            (before.specs, before.done)
+        } else {
+            (Catalogue::standard().tests_for(&circuit, &situation), Vec::new())
+        };
+        let done = judged(&circuit, &situation, &readings, known);
+        let reasoned = Reasoned::Before;
+        let Self {
+            id, finding, next, ..
+        } = Self {
+            specs: Vec::new(),
+            done: Vec::new(),
+            ..before
+        };
         Some(Self {
-            id: log.job,
-            finding,
-            next,
+            id,
             log,
             choice,
             circuit,
@@ -103,7 +149,43 @@ impl JobView {
             specs,
             done,
             behind,
+            reasoned,
+            finding,
+            next,
         })
+    }
+
+    /// Brings finding and next test up to date, if they are not.
+    pub(crate) fn reason(&mut self, policy: Policy) {
+        if self.reasoned == Reasoned::Before {
+            (self.finding, self.next) = reasoning(&self.circuit, &self.situation, &self.done, policy);
+            self.reasoned = Reasoned::Now;
+        }
+    }
+
+    /// The reasoning still to be done, to be done elsewhere; none if it is done.
+    pub(crate) fn to_reason(&self, policy: Policy) -> Option<impl FnOnce() -> Conclusion + Send + use<>> {
+        let (circuit, situation, done) = (self.circuit.clone(), self.situation.clone(), self.done.clone());
+        (self.reasoned == Reasoned::Before).then_some(move || {
+            let (finding, next) = reasoning(&circuit, &situation, &done, policy);
+            Conclusion {
+                circuit,
+                situation,
+                done,
+                finding,
+                next,
+            }
+        })
+    }
+
+    /// Takes up a conclusion drawn elsewhere, if it is of what is known now.
+    pub(crate) fn conclude(&mut self, drawn: Conclusion) {
+        let of_now =
+            drawn.circuit == self.circuit && drawn.situation == self.situation && drawn.done == self.done;
+        if of_now && self.reasoned == Reasoned::Before {
+            (self.finding, self.next) = (drawn.finding, drawn.next);
+            self.reasoned = Reasoned::Now;
+        }
     }
 
     /// The test's catalogue entry, if it can be offered.
@@ -130,6 +212,37 @@ impl JobView {
             .map(|repair| &repair.value)
             .find(|repair| repair.done)
     }
+}
+
+/// Finding and next test.
+fn reasoning(
+    circuit: &Circuit,
+    situation: &Situation,
+    done: &[(Reading, TestResult)],
+    policy: Policy,
+) -> (Finding, Next) {
+    conclude(circuit, situation, done, policy)
+}
+
+/// Each reading with what it says; results of readings that did not change are taken over.
+fn judged(
+    circuit: &Circuit,
+    situation: &Situation,
+    readings: &[Reading],
+    known: Vec<(Reading, TestResult)>,
+) -> Vec<(Reading, TestResult)> {
+    let mut done = known;
+    let same = done
+        .iter()
+        .zip(readings)
+        .take_while(|((known, _), reading)| known == *reading)
+        .count();
+    done.truncate(same);
+    for (at, reading) in readings.iter().enumerate().skip(same) {
+        let earlier = readings.get(..at).unwrap_or(&[]);
+        done.push((reading.clone(), judge(circuit, situation, earlier, reading)));
+    }
+    done
 }
 
 /// The log's tests as readings. One whose answer does not read (from a newer version) is left out here and still

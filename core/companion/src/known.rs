@@ -82,7 +82,7 @@ impl Companion {
                 if log.record.is_empty() {
                     None
                 } else {
-                    JobView::of(log, before, self.policy)
+                    JobView::judged(log, before, self.policy)
                 }
             }
         };
@@ -117,7 +117,7 @@ impl Companion {
             minutes: self.spec(test).map_or(0.0, |spec| spec.minutes),
             ..Because::default()
         };
-        if let Some(Next::Test { id, why, minutes }) = self.next()
+        if let Some(Next::Test { id, why, minutes }) = self.job.as_ref().map(|job| &job.next)
             && id.to_string() == test
         {
             because.why = self.texts.message(why);

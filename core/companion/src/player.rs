@@ -1,11 +1,11 @@
 //! For programs that play a whole job in Rust: what is asked, what came out. Not part of what phones load.
 
 use holdfast_diagnose::{
-    Answer, CarState, Circuit, CircuitChoice, Finding, Policy, Situation, TestId, TestResult, TestSpec,
+    Answer, CarState, Circuit, CircuitChoice, Finding, Next, Policy, Situation, TestId, TestResult, TestSpec,
 };
 
 use crate::companion::Companion;
-use crate::job::Because;
+use crate::job::{Because, JobView};
 use crate::protocol::Clock;
 use crate::session::{At, Stage};
 use crate::turn::Turn;
@@ -142,14 +142,20 @@ impl Companion {
 
     /// What all readings of the open job say.
     #[must_use]
-    pub fn finding(&self) -> Option<&Finding> {
-        self.job.as_ref().map(|job| &job.finding)
+    pub fn finding(&self) -> Option<Finding> {
+        self.up_to_date().map(|job| job.finding)
     }
 
     /// What the planner wants next.
     #[must_use]
-    pub fn next(&self) -> Option<&holdfast_diagnose::Next> {
-        self.job.as_ref().map(|job| &job.next)
+    pub fn next(&self) -> Option<Next> {
+        self.up_to_date().map(|job| job.next)
+    }
+
+    fn up_to_date(&self) -> Option<JobView> {
+        let mut job = self.job.clone()?;
+        job.reason(self.policy);
+        Some(job)
     }
 
     /// The circuit of the open job.

@@ -6,6 +6,8 @@ use std::sync::{Arc, Mutex, PoisonError};
 
 use holdfast_joblog::Imported;
 
+use crate::job::Conclusion;
+
 /// How a work ended.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
@@ -36,6 +38,8 @@ pub(crate) enum Go {
 pub(crate) enum Product {
     /// A report file.
     Report(PathBuf),
+    /// Finding and next test.
+    Conclusion(Box<Conclusion>),
     /// A picture that was taken in.
     Photo(Box<Imported>),
     /// Nothing: it was stopped.
@@ -84,7 +88,7 @@ impl Work {
             }
         });
         let outcome = match product {
-            Product::Report(_) | Product::Photo(_) => WorkOutcome::Done,
+            Product::Report(_) | Product::Photo(_) | Product::Conclusion(_) => WorkOutcome::Done,
             Product::Stopped => WorkOutcome::Stopped,
             Product::Failed(..) => WorkOutcome::Failed,
         };

@@ -10,6 +10,7 @@ pub(crate) struct Works {
     last: u64,
     waiting: BTreeMap<u64, Work>,
     under_way: BTreeMap<u64, PendingWork>,
+    reasoning: Option<u64>,
 }
 
 impl Works {
@@ -22,6 +23,18 @@ impl Works {
         self.last
     }
 
+    /// Puts reasoning in line: nobody waits for it, and there is one at a time.
+    pub(crate) fn offer_reasoning(&mut self, task: Task) -> u64 {
+        let id = self.offer(task);
+        self.reasoning = Some(id);
+        id
+    }
+
+    /// Whether reasoning is under way.
+    pub(crate) fn is_reasoning(&self) -> bool {
+        self.reasoning.is_some()
+    }
+
     /// The work to run, once.
     pub(crate) fn fetch(&mut self, id: u64) -> Option<Work> {
         self.waiting.remove(&id)
@@ -30,12 +43,15 @@ impl Works {
     /// What an ended work made.
     pub(crate) fn finish(&mut self, id: u64) -> Option<Product> {
         self.waiting.remove(&id);
+        if self.reasoning == Some(id) {
+            self.reasoning = None;
+        }
         self.under_way.remove(&id).and_then(|pending| pending.take())
     }
 
-    /// Whether any work is under way.
+    /// Whether any work is under way that a person waits for.
     pub(crate) fn any(&self) -> bool {
-        !self.under_way.is_empty()
+        self.under_way.keys().any(|id| Some(*id) != self.reasoning)
     }
 
     /// Asks all works to stop.
@@ -45,5 +61,6 @@ impl Works {
             pending.cancel();
         }
         self.under_way.clear();
+        self.reasoning = None;
     }
 }

@@ -134,3 +134,22 @@ fn an_undecided_hold_goes_on_from_where_it_is() {
             .is_some_and(|h| h.seconds > 20.0 + more - 1.0)
     );
 }
+
+#[test]
+fn a_result_does_not_wait_for_the_reasoning_and_both_ways_lead_to_the_same() {
+    let overview = |reasoned_elsewhere: bool| {
+        let mut phone = Phone::new();
+        phone.begin_job();
+        phone.asked.clear();
+        phone.hold("hold:branch", 19, "20", "13.5");
+        assert!(phone.asked.iter().any(|r| matches!(r, Request::Work { .. })));
+        if reasoned_elsewhere {
+            let result = phone.screen();
+            phone.work();
+            assert_eq!(phone.screen(), result, "nothing moves under a finger");
+        }
+        phone.send(Action::Go { to: Place::Overview });
+        phone.screen().body
+    };
+    assert_eq!(overview(true), overview(false));
+}

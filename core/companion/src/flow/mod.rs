@@ -30,7 +30,7 @@ mod vehicle;
 use crate::companion::Companion;
 use crate::error::ActError;
 use crate::protocol::{Action, Body, Frame};
-use crate::session::At;
+use crate::session::{At, Stage};
 use crate::turn::Turn;
 
 pub(crate) use places::leave_and_enter;
@@ -89,6 +89,15 @@ fn step(core: &mut Companion, action: Action, turn: &mut Turn<'_>) -> Result<(),
         At::Report => report::act(core, action, turn),
         At::Log => Ok(()),
         At::Settings { typed, before } => settings::act(core, typed, before, action, turn),
+    }
+}
+
+/// Whether a screen shows what all readings say together. A result doesn't: it stands by itself.
+pub(crate) fn shows_reasoning(at: &At) -> bool {
+    match at {
+        At::Overview | At::Finding | At::Repaired(_) | At::Report => true,
+        At::Test(at) => matches!(at.stage, Stage::Brief { .. }),
+        _ => false,
     }
 }
 

@@ -22,7 +22,7 @@ use crate::flow::parts::{one_of, option, plain, primary, quiet, section, words};
 use crate::flow::photo;
 use crate::protocol::{Action, Body, Frame, PhonePart, Pick, ReportScreen, ReportState, Request, Section};
 use crate::session::{NoticeAt, ReportMade};
-use crate::turn::Turn;
+use crate::turn::{Seen, Turn};
 use crate::work::{Go, Product, Task};
 
 /// Media type of a report.
@@ -128,8 +128,16 @@ fn write(path: &Path, bytes: &[u8]) -> std::io::Result<()> {
 
 /// Work has ended.
 pub(super) fn work_done(core: &mut Companion, id: u64, turn: &mut Turn<'_>) -> Result<(), ActError> {
+    let product = core.works.finish(id);
+    if let Some(Product::Conclusion(drawn)) = product {
+        turn.seen = Seen::Same;
+        if let Some(job) = &mut core.job {
+            job.conclude(*drawn);
+        }
+        return Ok(());
+    }
     core.session.notice = None;
-    match core.works.finish(id) {
+    match product {
         Some(Product::Report(path)) => {
             let Some(job) = &core.job else { return Ok(()) };
             core.session.report = Some(ReportMade {
@@ -143,7 +151,7 @@ pub(super) fn work_done(core: &mut Companion, id: u64, turn: &mut Turn<'_>) -> R
         Some(Product::Failed(key, _detail)) => {
             core.session.notice = Some(NoticeAt::Words { key: key.to_owned() });
         }
-        Some(Product::Stopped) | None => {}
+        Some(Product::Stopped | Product::Conclusion(_)) | None => {}
     }
     Ok(())
 }

@@ -1,6 +1,6 @@
 //! The result of a test: what came out, what it means, the ways on.
 
-use holdfast_diagnose::{Next, Outcome, TestSpec};
+use holdfast_diagnose::{Outcome, TestSpec};
 
 use crate::companion::Companion;
 use crate::compose::{self, MapOf};
@@ -77,7 +77,7 @@ pub(super) fn body(core: &Companion, at: &TestAt, spec: &TestSpec, going: Option
         let args = Args::new().quantity("seconds", texts.seconds(more_s.ceil()), more_s);
         buttons.push(primary(core.say_with("result-go-on", &args), Action::GoOn));
     }
-    buttons.push(next_button(core, job, retest, buttons.is_empty()));
+    buttons.push(next_button(core, retest, buttons.is_empty()));
     if result.outcome == Outcome::NotDone {
         buttons.push(plain(core.say("result-do-it"), Action::RedoTest));
     } else {
@@ -109,15 +109,13 @@ pub(super) fn body(core: &Companion, at: &TestAt, spec: &TestSpec, going: Option
     }
 }
 
-/// On: to the next test, or to the finding.
-fn next_button(core: &Companion, job: &JobView, retest: bool, first: bool) -> Button {
+/// On: to where we stand, or to the report.
+fn next_button(core: &Companion, retest: bool, first: bool) -> Button {
     let make = if first { primary } else { plain };
     if retest {
-        return make(core.say("result-to-report"), Action::Go { to: Place::Report });
-    }
-    match &job.next {
-        Next::Test { .. } => make(core.say("result-on"), Action::Go { to: Place::Overview }),
-        Next::Stop { .. } => make(core.say("result-to-finding"), Action::Go { to: Place::Finding }),
+        make(core.say("result-to-report"), Action::Go { to: Place::Report })
+    } else {
+        make(core.say("result-on"), Action::Go { to: Place::Overview })
     }
 }
 

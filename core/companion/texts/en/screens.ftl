@@ -119,7 +119,6 @@ brief-minutes = About { $minutes }
 question-change = Enter it again
 question-keep = It really reads that
 result-on = On
-result-to-finding = See the finding
 result-to-report = Report
 result-redo = Do it again
 result-do-it = Do it now
@@ -210,7 +209,6 @@ problem-photo-too-large-plain = This picture is too large. Take a smaller one.
 ## Finding and repair
 
 finding-title = Finding
-repair-title = Replace or repair: { $part }
 repair-mind = What to mind
 repair-what = What was done
 repair-part = What was put in
