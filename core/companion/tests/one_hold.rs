@@ -140,7 +140,7 @@ fn a_result_does_not_wait_for_the_reasoning_and_both_ways_lead_to_the_same() {
     let overview = |reasoned_elsewhere: bool| {
         let mut phone = Phone::new();
         phone.begin_job();
-        phone.asked.clear();
+        phone.work();
         phone.hold("hold:branch", 19, "20", "13.5");
         assert!(phone.asked.iter().any(|r| matches!(r, Request::Work { .. })));
         if reasoned_elsewhere {

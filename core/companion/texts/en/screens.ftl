@@ -209,6 +209,7 @@ problem-photo-too-large-plain = This picture is too large. Take a smaller one.
 ## Finding and repair
 
 finding-title = Finding
+repair-title = Repair: { $part }
 repair-mind = What to mind
 repair-what = What was done
 repair-part = What was put in
