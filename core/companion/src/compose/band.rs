@@ -8,12 +8,20 @@ use holdfast_measure::PressureUnit;
 use holdfast_report::{Band, Scene};
 
 use super::mark::state_of;
-use super::reading::number_words;
+use super::reading::{field_words, number_words, small, value_words};
 use crate::job::JobView;
 use crate::text::{Args, Texts};
 
-/// One field's reading on its expected band; nothing where nothing certain is expected. `reading` is in the field's
-/// unit, vacuum in Pa.
+/// One field of a test, in the state of the car it was or is to be read in.
+struct Field<'a> {
+    job: &'a JobView,
+    test: &'a TestId,
+    state: CarState,
+    key: &'a FieldKey,
+}
+
+/// One field's reading on its expected band; nothing where nothing certain is expected. `reading` is in the
+/// field's unit, vacuum in Pa.
 #[must_use]
 pub(crate) fn band(
     texts: &Texts,
@@ -24,120 +32,120 @@ pub(crate) fn band(
     reading: Option<f64>,
 ) -> Option<Scene> {
     let earlier: Vec<Reading> = job.done.iter().map(|(reading, _)| reading.clone()).collect();
-    drawn(
-        texts,
+    let field = Field {
         job,
-        &earlier,
         test,
         state,
         key,
-        reading.map(Value::Number).as_ref(),
-        None,
-    )
+    };
+    field.drawn(texts, &earlier, reading.map(Value::Number).as_ref(), None)
 }
 
-/// Every reading of a test that has an expected band, in the catalogue's order.
+/// Every reading of a test that has an expected band, in the catalogue's order, each with its words.
 #[must_use]
-pub(super) fn bands(texts: &Texts, job: &JobView, reading: &Reading, result: &TestResult) -> Vec<Scene> {
+pub(super) fn bands(
+    texts: &Texts,
+    job: &JobView,
+    reading: &Reading,
+    result: &TestResult,
+) -> Vec<(Scene, String)> {
     let Some(spec) = Catalogue::standard().spec(&job.circuit, &reading.test) else {
         return Vec::new();
     };
-    let earlier: Vec<Reading> = job
-        .done
-        .iter()
-        .map(|(earlier, _)| earlier)
+    let done = job.done.iter().map(|(earlier, _)| earlier);
+    let earlier: Vec<Reading> = done
         .take_while(|earlier| *earlier != reading)
+        .chain([reading])
         .cloned()
         .collect();
-    let earlier: Vec<Reading> = earlier.into_iter().chain([reading.clone()]).collect();
-    spec.fields
-        .iter()
-        .filter(|field| field.key.as_str() != "battery")
+    let unit = reading.unit().unwrap_or_else(|| texts.unit());
+    let fields = spec.fields.iter().filter(|field| field.key.as_str() != "battery");
+    fields
         .filter_map(|field| {
             let value = reading.value(field.key.as_str())?;
-            drawn(
-                texts,
+            let words = field_words(texts, &reading.test, Some(&spec), &field.key, value, unit);
+            let field = Field {
                 job,
-                &earlier,
-                &reading.test,
-                reading.state,
-                &field.key,
-                Some(value),
-                Some(result),
-            )
+                test: &reading.test,
+                state: reading.state,
+                key: &field.key,
+            };
+            let scene = field.drawn(texts, &earlier, Some(value), Some(result))?;
+            Some((scene, small(&words)))
         })
         .collect()
 }
 
-#[expect(
-    clippy::too_many_arguments,
-    reason = "one drawing from one field, all of it needed"
-)]
-fn drawn(
-    texts: &Texts,
-    job: &JobView,
-    earlier: &[Reading],
-    test: &TestId,
-    state: CarState,
-    key: &FieldKey,
-    value: Option<&Value>,
-    result: Option<&TestResult>,
-) -> Option<Scene> {
-    let expected = expected_band(&job.circuit, &job.situation, earlier, test, state, key)?;
-    let quantity = quantity(job, test, key);
-    let unit = texts.unit();
-    let reading = match value {
-        Some(Value::Number(number)) => Some(*number),
-        Some(Value::Open) | None => None,
-        Some(_) => return None,
-    };
-    let reading_text = match value {
-        Some(value) => super::reading::value_words(texts, quantity, value, unit),
-        None => String::new(),
-    };
-    let title = texts
-        .test_text(
+impl Field<'_> {
+    fn drawn(
+        &self,
+        texts: &Texts,
+        earlier: &[Reading],
+        value: Option<&Value>,
+        result: Option<&TestResult>,
+    ) -> Option<Scene> {
+        let Self {
+            job,
             test,
-            &format!("field-{}", key.as_str().replace('_', "-")),
-            &Args::new(),
-        )
-        .unwrap_or_default();
-    let expected_text = expected_words(texts, quantity, expected, unit);
-    let alt = texts.say_with(
-        if reading_text.is_empty() {
-            "band-alt-open"
-        } else {
-            "band-alt"
-        },
-        &Args::new()
-            .text("what", title.as_str())
-            .text("reading", reading_text.as_str())
-            .text("expected", expected_text),
-    );
-    let instruments = &job.situation.instruments;
-    let doubt = match (quantity, reading) {
-        (Some(Quantity::Volts | Quantity::Ohms), Some(number)) => 2.0 * instruments.meter.u(number),
-        (Some(Quantity::Vacuum), Some(_)) => {
-            let gauge = &instruments.gauge;
-            gauge.unit.to_pressure(2.0 * gauge.u_reading()).value
-        }
-        _ => 0.0,
-    };
-    let low = expected.low.max(0.0);
-    let number = |number: f64| number_words(texts, quantity, number, unit);
-    Some(holdfast_report::band(&Band {
-        alt,
-        title,
-        low,
-        high: expected.high,
-        low_text: number(low),
-        high_text: number(expected.high),
-        band_label: texts.say("band-expected"),
-        reading,
-        doubt,
-        reading_text,
-        state: result.map(|result| state_of(result.outcome)),
-    }))
+            state,
+            key,
+        } = *self;
+        let expected = expected_band(&job.circuit, &job.situation, earlier, test, state, key)?;
+        let quantity = quantity(job, test, key);
+        let unit = texts.unit();
+        let reading = match value {
+            Some(Value::Number(number)) => Some(*number),
+            Some(Value::Open) | None => None,
+            Some(_) => return None,
+        };
+        let reading_text = match value {
+            Some(value) => value_words(texts, quantity, value, unit),
+            None => String::new(),
+        };
+        let title = texts
+            .test_text(
+                test,
+                &format!("field-{}", key.as_str().replace('_', "-")),
+                &Args::new(),
+            )
+            .unwrap_or_default();
+        let expected_text = expected_words(texts, quantity, expected, unit);
+        let alt = texts.say_with(
+            if reading_text.is_empty() {
+                "band-alt-open"
+            } else {
+                "band-alt"
+            },
+            &Args::new()
+                .text("what", title.as_str())
+                .text("reading", reading_text.as_str())
+                .text("expected", expected_text),
+        );
+        let instruments = &job.situation.instruments;
+        let doubt = match (quantity, reading) {
+            (Some(Quantity::Volts | Quantity::Ohms), Some(number)) => 2.0 * instruments.meter.u(number),
+            (Some(Quantity::Vacuum), Some(_)) => {
+                let gauge = &instruments.gauge;
+                gauge.unit.to_pressure(2.0 * gauge.u_reading()).value
+            }
+            _ => 0.0,
+        };
+        let low = expected.low.max(0.0);
+        let number = |number: f64| number_words(texts, quantity, number, unit);
+        Some(holdfast_report::band(&Band {
+            alt,
+            title,
+            low,
+            high: expected.high,
+            low_text: number(low),
+            high_text: number(expected.high),
+            band_label: texts.say("band-expected"),
+            reading,
+            doubt,
+            reading_text,
+            state: result.map(|result| state_of(result.outcome)),
+        }))
+    }
 }
 
 fn expected_words(

@@ -5,7 +5,7 @@ use holdfast_report::State;
 
 use super::map::{MapOf, circuit_map};
 use super::mark::mark;
-use super::overview::{button, cause_words, causes, headline, sure};
+use super::overview::{LIKELY, button, cause_words, causes, headline, sure};
 use super::reasons::weighed;
 use super::repaired::{complaint_gone, is_good, repaired_sentence, retested};
 use crate::job::JobView;
@@ -74,16 +74,23 @@ fn certainty(texts: &Texts, job: &JobView) -> String {
     }
     let sure = sure(&job.finding);
     let percent = texts.percent(sure);
+    let likeliest = job
+        .finding
+        .causes
+        .first()
+        .map(|cause| cause_words(texts, cause))
+        .unwrap_or_default();
     let key = match (job.finding.decided, sure) {
         (true, p) if p >= 0.99 => "certainty-very-sure",
         (true, _) => "certainty-sure",
-        (false, p) if p >= 0.5 => "certainty-likely",
+        (false, p) if p >= LIKELY => "certainty-likely",
         (false, _) => "certainty-open",
     };
     texts.say_with(
         key,
         &Args::new()
             .text("percent", percent)
+            .text("cause", likeliest)
             .text("level", texts.percent(job.situation.confidence)),
     )
 }
@@ -113,9 +120,17 @@ pub(super) fn finding_state(job: &JobView) -> (State, &'static str) {
     }
 }
 
-/// Whether the cause explains the complaint.
+/// Whether there is a first cause that can be spoken of as one.
+fn is_likely(finding: &Finding) -> bool {
+    finding.decided || finding.causes.first().is_some_and(|cause| cause.p >= LIKELY)
+}
+
+/// Whether the cause explains the complaint; empty while no cause stands out.
 #[must_use]
 pub(super) fn explains(texts: &Texts, finding: &Finding) -> String {
+    if !is_likely(finding) {
+        return String::new();
+    }
     texts.say(match finding.explains_complaint {
         Some(true) => "finding-explains",
         Some(false) => "finding-explains-not",

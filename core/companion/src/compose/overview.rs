@@ -115,6 +115,7 @@ pub(crate) fn headline(texts: &Texts, finding: &Finding) -> String {
             )
         }
         Some(cause) if finding.decided => sentence(&cause_words(texts, cause)),
+        Some(cause) if cause.p < LIKELY => texts.say("finding-not-clear"),
         Some(cause) => texts.say_with(
             "finding-likeliest",
             &Args::new().text("cause", cause_words(texts, cause)),
@@ -122,6 +123,9 @@ pub(crate) fn headline(texts: &Texts, finding: &Finding) -> String {
         None => texts.say("finding-nothing-known"),
     }
 }
+
+/// Below this a likeliest cause is no headline.
+pub(super) const LIKELY: f64 = 0.5;
 
 /// Below this share of the part's probability its likeliest fault is not said as a fact.
 const MODE_CERTAIN: f64 = 0.8;

@@ -120,7 +120,8 @@ fn values_words(
 }
 
 /// Words that go on a line: a first capital followed by a small letter becomes small.
-fn small(words: &str) -> String {
+#[must_use]
+pub(super) fn small(words: &str) -> String {
     let mut letters = words.chars();
     match (letters.next(), words.chars().nth(1)) {
         (Some(first), Some(second)) if first.is_uppercase() && second.is_lowercase() => {
@@ -131,7 +132,8 @@ fn small(words: &str) -> String {
 }
 
 /// A field with its value: "Pin 1 to chassis ground 12.4 V", or the words of the answer where they say it all.
-fn field_words(
+#[must_use]
+pub(super) fn field_words(
     texts: &Texts,
     test: &TestId,
     spec: Option<&TestSpec>,

@@ -3,7 +3,7 @@
 use holdfast_diagnose::{Answer, Arg, Message, TestId};
 
 use super::hold::fall;
-use super::reading::reading_words;
+use super::reading::{reading_words, small};
 use crate::job::JobView;
 use crate::text::{Args, Texts, capital, sentence};
 
@@ -24,10 +24,10 @@ pub(super) fn seen(texts: &Texts, job: &JobView, message: &Message) -> String {
             test,
             &reading_words(texts, &job.circuit, reading).to_lowercase(),
         ),
-        Some((_, result)) => match (&result.hold, result.says.first()) {
+        Some((reading, result)) => match (&result.hold, result.says.first()) {
             (Some(hold), _) => named(texts, test, &fall(texts, hold)),
-            (None, Some(first)) => sentence(&texts.message(first)),
-            (None, None) => sentence(&texts.message(message)),
+            (None, Some(first)) if !first.args.is_empty() => sentence(&texts.message(first)),
+            (None, _) => named(texts, test, &small(&reading_words(texts, &job.circuit, reading))),
         },
         None => sentence(&texts.message(message)),
     }

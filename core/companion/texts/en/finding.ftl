@@ -11,6 +11,7 @@ overview-log = Log and photos
 overview-report = Report
 
 finding-likeliest = Likeliest so far: { $cause }.
+finding-not-clear = The cause is not clear yet.
 finding-nothing-known = Nothing is known yet.
 finding-part = The cause is the { $parts }. Most likely { $cause }.
 finding-sound = These tests found no fault in this circuit.
@@ -34,4 +35,4 @@ certainty-none = Nothing is known yet.
 certainty-very-sure = Practically sure: { $percent }.
 certainty-sure = Sure enough to act: { $percent }.
 certainty-likely = Likely, not sure: { $percent }. A finding counts from { $level }.
-certainty-open = Open: the likeliest cause has { $percent }.
+certainty-open = Likeliest so far, with { $percent }: { $cause }.

@@ -88,7 +88,7 @@ test-mount-look-field-torn-no = Rubber is whole
 test-mount-look-field-wet = Is there fluid below the seam?
 test-mount-look-field-wet-yes = Wet below its seam
 test-mount-look-field-wet-no = Dry
-test-mount-look-field-sag-mm = How much lower does it sit than its pair?
+test-mount-look-field-sag-mm = Lower than its pair by
 test-mount-look-field-sag-mm-read = { $value } lower
 
 test-mount-move-title = Lever the { $part }
@@ -123,7 +123,7 @@ test-delivered-means-as-expected = Full vacuum arrives: source, valve and wiring
 test-delivered-means-not-as-expected = Too little arrives: look ahead of the test point, or for a big leak.
 test-delivered-field-gauge = Vacuum on the gauge
 test-delivered-field-gauge-read = { $value }
-test-delivered-field-seconds = Seconds until the needle stood still
+test-delivered-field-seconds = Until the needle stood still
 test-delivered-field-seconds-read = after { $value }
 
 test-switch-over-title = Does the vacuum leave again?
@@ -136,7 +136,7 @@ test-switch-over-step-2 = Count the seconds until the needle rests.
 test-switch-over-step-3 = Read where it rests. Then let the engine idle again.
 test-switch-over-means-as-expected = Vacuum leaves in time: valve, vent and command work.
 test-switch-over-means-not-as-expected = It stays or leaves slowly: valve, vent or a command that never ends.
-test-switch-over-field-seconds = Seconds until the needle rested
+test-switch-over-field-seconds = Until the needle rested
 test-switch-over-field-seconds-read = at rest after { $value }
 test-switch-over-field-gauge = Where it rests
 test-switch-over-field-gauge-read = at { $value }

@@ -9,7 +9,6 @@ use crate::compose::band::bands;
 use crate::compose::hold::{before_and_after, fall, hold_chart};
 use crate::compose::map::{MapOf, circuit_map};
 use crate::compose::mark::mark_of;
-use crate::compose::reading::reading_words;
 use crate::compose::repaired::retested;
 use crate::job::JobView;
 use crate::text::{Args, Texts, sentence};
@@ -72,10 +71,9 @@ fn meters(texts: &Texts, job: &JobView) -> Vec<Figure> {
         .iter()
         .filter(|(_, result)| result.outcome != Outcome::NotDone)
         .flat_map(|(reading, result)| {
-            let words = reading_words(texts, &job.circuit, reading);
             bands(texts, job, reading, result)
                 .into_iter()
-                .map(|scene| Figure {
+                .map(|(scene, words)| Figure {
                     scene,
                     caption: caption(texts, reading, result, &words),
                     width_share: 0.48,
