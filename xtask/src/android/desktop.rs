@@ -28,10 +28,9 @@ fn build(places: &Places) -> Result<Desktop> {
     let bindings = bindings::build(places, &kotlin, &libraries)?;
     let jar = places.product("desktop/desktop.jar");
     let mut sources = files_under(&places.source("android/ui/src/main/kotlin"), ".kt")?;
-    sources.extend(files_under(
-        &places.source("android/desktop/src/main/kotlin"),
-        ".kt",
-    )?);
+    for more in ["android/ui/src/demo/kotlin", "android/desktop/src/main/kotlin"] {
+        sources.extend(files_under(&places.source(more), ".kt")?);
+    }
     let mut class_path = vec![bindings.classes.clone()];
     class_path.extend(desktop.section("desktop")?);
     kotlin.compile(

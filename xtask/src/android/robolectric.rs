@@ -18,10 +18,9 @@ use crate::toolchain::files_under;
 pub fn test(app: &App, filter: Option<&str>) -> Result<()> {
     let sources_root = app.places.source("android/app/src/test/kotlin");
     let mut sources = files_under(&sources_root, ".kt")?;
-    sources.extend(files_under(
-        &app.places.source("android/ui/src/states/kotlin"),
-        ".kt",
-    )?);
+    for more in ["android/ui/src/states/kotlin", "android/ui/src/demo/kotlin"] {
+        sources.extend(files_under(&app.places.source(more), ".kt")?);
+    }
     let jar = app.places.product("app/tests.jar");
     let mut class_path = app.class_path();
     class_path.extend(app.libraries.test.iter().cloned());
@@ -52,6 +51,8 @@ pub fn test(app: &App, filter: Option<&str>) -> Result<()> {
     java.args(QUICK_JAVA)
         .arg("-Xmx3g")
         .arg("-Drobolectric.offline=true");
+    // Robolectric reaches into the file descriptors it simulates.
+    java.arg("--add-opens=java.base/java.io=ALL-UNNAMED");
     java.arg(property("robolectric.dependency.dir", &app.fetched.folder("sdk")));
     java.arg(property("jna.library.path", &app.bindings.library_folder));
     java.arg(property(

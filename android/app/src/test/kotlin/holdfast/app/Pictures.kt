@@ -31,9 +31,12 @@ internal object Golden {
     /** So many pixels of a thousand may differ: edges of letters move with the graphics library's version. */
     private const val PERMILLE = 10
 
+    /** Keeps a picture for people to look at. */
+    fun keep(name: String, whole: Bitmap) = write(File(seen, "$name.png"), whole)
+
     /** What is wrong with this picture, or null. A picture that nobody has looked at yet is wrong too. */
     fun check(name: String, whole: Bitmap): String? {
-        write(File(seen, "$name.png"), whole)
+        keep(name, whole)
         val small = Bitmap.createScaledBitmap(whole, whole.width / SHRINK, whole.height / SHRINK, true)
         val file = File(good, "$name.png")
         if (recording) {

@@ -9,10 +9,13 @@ import androidx.compose.foundation.layout.ExperimentalLayoutApi
 import androidx.compose.foundation.layout.FlowRow
 import androidx.compose.foundation.layout.Row
 import androidx.compose.foundation.layout.defaultMinSize
+import androidx.compose.foundation.layout.IntrinsicSize
+import androidx.compose.foundation.layout.Spacer
+import androidx.compose.foundation.layout.fillMaxHeight
 import androidx.compose.foundation.layout.fillMaxWidth
+import androidx.compose.foundation.layout.height
 import androidx.compose.foundation.layout.padding
 import androidx.compose.foundation.layout.size
-import androidx.compose.foundation.layout.width
 import androidx.compose.foundation.selection.selectable
 import androidx.compose.foundation.selection.selectableGroup
 import androidx.compose.foundation.selection.toggleable
@@ -30,23 +33,58 @@ import holdfast.core.ChoiceKind
 import holdfast.core.ChoiceOption
 import holdfast.core.Picked
 import holdfast.core.Scene
-import holdfast.ui.scene.SceneView
+import holdfast.ui.scene.SceneStill
 import holdfast.ui.theme.Space
 import holdfast.ui.theme.Theme
 
 /** Options: short ones side by side, those with a second line or a drawing below each other. */
-@OptIn(ExperimentalLayoutApi::class)
 @Composable
 fun ChoiceGroup(choice: Choice, send: (Action) -> Unit, modifier: Modifier = Modifier) {
     Column(modifier.fillMaxWidth(), Arrangement.spacedBy(Space.small)) {
         Words(choice.label, style = Theme.type.strong)
-        val group = if (choice.kind == ChoiceKind.ONE) Modifier.selectableGroup() else Modifier
-        val gap = Arrangement.spacedBy(Space.small)
-        if (choice.options.all { it.detail.isEmpty() && it.picture == null }) {
-            FlowRow(group, gap, gap) { choice.options.forEach { Chip(it, choice.kind, send) } }
-        } else {
+        ChoiceOptions(choice, send)
+    }
+}
+
+/** The options alone, where what is asked stands elsewhere. */
+@OptIn(ExperimentalLayoutApi::class)
+@Composable
+fun ChoiceOptions(choice: Choice, send: (Action) -> Unit) {
+    val group = if (choice.kind == ChoiceKind.ONE) Modifier.selectableGroup() else Modifier
+    val gap = Arrangement.spacedBy(Space.small)
+    when {
+        choice.options.any { it.picture != null } -> DrawnCards(choice, send, group)
+        choice.options.any { it.detail.isNotEmpty() } ->
             Column(group, gap) { choice.options.forEach { Card(it, choice.kind, send) } }
+        else -> FlowRow(group, gap, gap) { choice.options.forEach { Chip(it, choice.kind, send) } }
+    }
+}
+
+/** Drawings two abreast, so that they can be compared at a glance. */
+@Composable
+private fun DrawnCards(choice: Choice, send: (Action) -> Unit, group: Modifier) {
+    Column(group.fillMaxWidth(), Arrangement.spacedBy(Space.small)) {
+        choice.options.chunked(2).forEach { pair ->
+            Row(Modifier.fillMaxWidth().height(IntrinsicSize.Max), Arrangement.spacedBy(Space.small)) {
+                pair.forEach { DrawnCard(it, choice.kind, send, Modifier.weight(1f)) }
+                if (pair.size == 1) Spacer(Modifier.weight(1f))
+            }
         }
+    }
+}
+
+@Composable
+private fun DrawnCard(option: ChoiceOption, kind: ChoiceKind, send: (Action) -> Unit, modifier: Modifier) {
+    Column(
+        modifier.fillMaxHeight().then(Modifier.pickable(option, kind, send)).padding(Space.small),
+        Arrangement.spacedBy(Space.hair),
+    ) {
+        Row(Modifier.fillMaxWidth(), Arrangement.spacedBy(Space.small), Alignment.Top) {
+            PickSign(option.picked, kind)
+            Words(option.label, Modifier.weight(1f), if (option.picked == Picked.YES) Theme.type.smallStrong else Theme.type.small)
+        }
+        QuietWords(option.detail)
+        option.picture?.let { Drawing(it) }
     }
 }
 
@@ -77,7 +115,6 @@ private fun Card(option: ChoiceOption, kind: ChoiceKind, send: (Action) -> Unit)
         Column(Modifier.weight(1f), Arrangement.spacedBy(Space.hair)) {
             Words(option.label, style = Theme.type.strong)
             QuietWords(option.detail)
-            option.picture?.let { Drawing(it) }
         }
     }
 }
@@ -85,7 +122,7 @@ private fun Card(option: ChoiceOption, kind: ChoiceKind, send: (Action) -> Unit)
 /** The card says it in words already. */
 @Composable
 private fun Drawing(scene: Scene) =
-    SceneView(scene, onTap = {}, modifier = Modifier.width(220.dp).clearAndSetSemantics {})
+    SceneStill(scene, Modifier.fillMaxWidth().clearAndSetSemantics {})
 
 @Composable
 private fun Modifier.pickable(option: ChoiceOption, kind: ChoiceKind, send: (Action) -> Unit): Modifier {

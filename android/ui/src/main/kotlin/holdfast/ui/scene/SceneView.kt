@@ -77,6 +77,18 @@ fun SceneView(
     }
 }
 
+/** A scene that is only looked at: no regions, and it may be measured ahead of its place. */
+@Composable
+fun SceneStill(scene: Scene, modifier: Modifier = Modifier) {
+    val palette = Theme.palette
+    val measurer = rememberTextMeasurer(cacheSize = 64)
+    val type = Theme.type.body
+    val drawing = remember(palette, measurer, type) { SceneDrawing(palette, measurer, type, emptyMap()) }
+    Canvas(modifier.aspectRatio(scene.width / scene.height)) {
+        drawing.draw(this, scene.items, size.width / scene.width, needleDeg = null)
+    }
+}
+
 @Composable
 private fun Region(region: Item.Region, unit: Dp, onTap: (Action) -> Unit) {
     val width = max(unit * region.width, LeastTarget)

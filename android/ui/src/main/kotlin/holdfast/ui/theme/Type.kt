@@ -12,6 +12,7 @@ import androidx.compose.ui.unit.sp
 @Immutable
 class Type(val family: FontFamily) {
     val small = style(16, FontWeight.Normal)
+    val smallStrong = style(16, FontWeight.Bold)
     val body = style(18, FontWeight.Normal)
     val strong = style(18, FontWeight.Bold)
     val heading = style(22, FontWeight.Bold)

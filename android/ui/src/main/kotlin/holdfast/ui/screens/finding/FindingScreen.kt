@@ -14,6 +14,7 @@ import androidx.compose.runtime.Composable
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.semantics.heading
 import androidx.compose.ui.semantics.semantics
+import androidx.compose.ui.text.style.TextAlign
 import androidx.compose.ui.unit.dp
 import holdfast.core.Action
 import holdfast.core.FindingScreen
@@ -39,20 +40,21 @@ fun FindingBody(frame: Frame, finding: FindingScreen, send: (Action) -> Unit) {
         Words(finding.certainty, style = Theme.type.heading)
         Words(finding.explains)
         SceneView(finding.map, send)
-        Reasons(finding.speaksFor, Role.HOLDS)
-        Reasons(finding.speaksAgainst, Role.LEAKS)
-        Reasons(finding.leftOpen, Role.UNDECIDED)
+        Reasons("+", finding.speaksFor, Role.HOLDS)
+        Reasons("−", finding.speaksAgainst, Role.LEAKS)
+        Reasons("?", finding.leftOpen, Role.UNDECIDED)
         Causes(finding.causes)
         others.forEach { WideButton(it, send) }
     }
 }
 
-/** Lines of one kind along a bar in its colour; the lines say what they are. */
+/** Lines of one kind: for, against or open, along a bar with their sign. */
 @Composable
-private fun Reasons(lines: List<String>, role: Role) {
+private fun Reasons(sign: String, lines: List<String>, role: Role) {
     if (lines.isEmpty()) return
     Row(Modifier.fillMaxWidth().height(IntrinsicSize.Min), Arrangement.spacedBy(Space.step)) {
-        Box(Modifier.width(5.dp).fillMaxHeight().background(Theme.palette[role]))
+        Words(sign, Modifier.width(24.dp), Theme.type.title, Theme.palette[role], TextAlign.Center)
+        Box(Modifier.width(4.dp).fillMaxHeight().background(Theme.palette[role]))
         Column(Modifier.weight(1f), Arrangement.spacedBy(Space.small)) { lines.forEach { Words(it) } }
     }
 }

@@ -41,20 +41,19 @@ fun HoldBody(frame: Frame, hold: HoldScreen, live: StateFlow<Live>, send: (Actio
             is HoldPhase.Pump -> {
                 Words(phase.target, style = Theme.type.heading)
                 Gauge(hold, live, send)
-                Running(live)
+                UnderTheNeedle(live)
                 Strokes(phase, send)
                 WideButton(phase.wontBuild, send)
             }
             is HoldPhase.Watch -> {
                 Running(live)
-                Words(phase.prompt, style = Theme.type.heading)
+                Words(phase.prompt, Modifier.fillMaxWidth(), align = TextAlign.Center)
                 Gauge(hold, live, send)
             }
             is HoldPhase.Read -> {
                 Words(phase.prompt, style = Theme.type.heading)
                 FieldBox(phase.field, send, style = Theme.type.number)
                 Gauge(hold, live, send)
-                Running(live)
                 phase.others.forEach { WideButton(it, send) }
             }
             is HoldPhase.Interrupted -> {
@@ -84,28 +83,40 @@ private fun Gauge(hold: HoldScreen, live: StateFlow<Live>, send: (Action) -> Uni
         SceneView(
             hold.gauge,
             send,
-            Modifier.widthIn(max = 460.dp),
+            Modifier.widthIn(max = 330.dp),
             Finger.Drags(send),
             needleDeg = { now.value.needleDeg },
         )
     }
 }
 
-/** The running seconds, the reading under the needle, and what to do now: the only words that change while it runs. */
+/** The running seconds, the largest thing on the screen, and what to do now. */
 @Composable
 private fun Running(live: StateFlow<Live>) {
     val now by live.collectAsState()
     Column(Modifier.fillMaxWidth(), horizontalAlignment = Alignment.CenterHorizontally) {
         Words(now.seconds, style = Theme.type.running, align = TextAlign.Center)
-        Words(now.reading, style = Theme.type.number, align = TextAlign.Center)
-        Words(
-            now.cue,
-            Modifier.semantics { liveRegion = LiveRegionMode.Polite },
-            Theme.type.heading,
-            align = TextAlign.Center,
-        )
+        Cue(now.cue)
     }
 }
+
+/** What the needle points at while a finger drags it, and what to do now. */
+@Composable
+private fun UnderTheNeedle(live: StateFlow<Live>) {
+    val now by live.collectAsState()
+    Column(Modifier.fillMaxWidth(), horizontalAlignment = Alignment.CenterHorizontally) {
+        Words(now.reading, style = Theme.type.number, align = TextAlign.Center)
+        Cue(now.cue)
+    }
+}
+
+@Composable
+private fun Cue(cue: String) = Words(
+    cue,
+    Modifier.semantics { liveRegion = LiveRegionMode.Polite },
+    Theme.type.heading,
+    align = TextAlign.Center,
+)
 
 @Composable
 private fun Strokes(pump: HoldPhase.Pump, send: (Action) -> Unit) {

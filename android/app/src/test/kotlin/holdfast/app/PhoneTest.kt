@@ -1,0 +1,150 @@
+package holdfast.app
+
+import android.content.Intent
+import android.hardware.Sensor
+import android.hardware.SensorManager
+import android.net.Uri
+import android.os.Looper
+import android.provider.MediaStore
+import android.provider.OpenableColumns
+import android.view.WindowManager
+import androidx.test.core.app.ActivityScenario
+import androidx.test.core.app.ApplicationProvider
+import holdfast.app.phone.AndroidPhone
+import holdfast.app.phone.LentFiles
+import holdfast.core.Buzz
+import holdfast.ui.bridge.Answers
+import java.io.File
+import java.io.FileNotFoundException
+import java.util.concurrent.TimeUnit
+import org.junit.Assert.assertArrayEquals
+import org.junit.Assert.assertEquals
+import org.junit.Assert.assertNotEquals
+import org.junit.Assert.assertNull
+import org.junit.Assert.assertThrows
+import org.junit.Test
+import org.junit.runner.RunWith
+import org.robolectric.RobolectricTestRunner
+import org.robolectric.Shadows.shadowOf
+import org.robolectric.annotation.Config
+import org.robolectric.shadows.SensorEventBuilder
+import org.robolectric.shadows.ShadowSensor
+
+/** Each request reaches the system's service, and the answer comes back. */
+@RunWith(RobolectricTestRunner::class)
+@Config(application = TestApplication::class)
+class PhoneTest {
+    private val app = ApplicationProvider.getApplicationContext<TestApplication>()
+    private val heard = Heard()
+    private val phone = AndroidPhone(app, app.dataFolder).apply { answers = heard }
+
+    @Test
+    fun the_camera_writes_into_a_lent_file() = with(ActivityScenario.launch(MainActivity::class.java)) {
+        onActivity { activity ->
+            app.phone.takePhoto()
+            idle()
+            val asked = shadowOf(activity).nextStartedActivityForResult.intent
+            assertEquals(MediaStore.ACTION_IMAGE_CAPTURE, asked.action)
+            @Suppress("DEPRECATION")
+            val uri = asked.getParcelableExtra<Uri>(MediaStore.EXTRA_OUTPUT)
+            app.contentResolver.openOutputStream(checkNotNull(uri))?.use { it.write(byteArrayOf(1, 2, 3)) }
+            assertArrayEquals(byteArrayOf(1, 2, 3), File(LentFiles.photos(app), "camera.jpg").readBytes())
+        }
+        close()
+    }
+
+    @Test
+    fun the_screen_stays_lit_while_it_is_asked_to() = with(ActivityScenario.launch(MainActivity::class.java)) {
+        onActivity { activity ->
+            val flag = WindowManager.LayoutParams.FLAG_KEEP_SCREEN_ON
+            app.phone.keepScreenOn()
+            idle()
+            assertNotEquals(0, activity.window.attributes.flags and flag)
+            app.phone.letScreenSleep()
+            idle()
+            assertEquals(0, activity.window.attributes.flags and flag)
+        }
+        close()
+    }
+
+    @Test
+    fun a_report_is_lent_to_be_read_under_its_name() {
+        val report = File(app.dataFolder, "reports/page.pdf").apply {
+            parentFile?.mkdirs()
+            writeText("%PDF-")
+        }
+        val uri = checkNotNull(LentFiles.report(app.dataFolder, report))
+        assertEquals("%PDF-", app.contentResolver.openInputStream(uri)?.use { String(it.readBytes()) })
+        app.contentResolver.query(uri, null, null, null, null)?.use { row ->
+            row.moveToFirst()
+            assertEquals("page.pdf", row.getString(row.getColumnIndexOrThrow(OpenableColumns.DISPLAY_NAME)))
+            assertEquals(5, row.getInt(row.getColumnIndexOrThrow(OpenableColumns.SIZE)))
+        }
+        assertThrows(FileNotFoundException::class.java) { app.contentResolver.openFileDescriptor(uri, "rw") }
+    }
+
+    @Test
+    fun a_name_that_climbs_out_is_not_lent() {
+        File(app.filesDir, "secret").writeText("no")
+        val climbing = Uri.parse("content://holdfast.app.lent/data/..%2Fsecret")
+        assertThrows(FileNotFoundException::class.java) { app.contentResolver.openInputStream(climbing) }
+        assertNull(LentFiles.report(app.dataFolder, File(app.dataFolder, "../secret")))
+    }
+
+    @Test
+    fun the_pressure_comes_in_pascal_or_not_at_all() {
+        phone.readBarometer()
+        assertEquals(listOf<Double?>(null), heard.pressures)
+
+        val sensors = app.getSystemService(SensorManager::class.java)
+        val sensor = ShadowSensor.newInstance(Sensor.TYPE_PRESSURE)
+        shadowOf(sensors).addSensor(sensor)
+        phone.readBarometer()
+        val event = SensorEventBuilder.newBuilder().setSensor(sensor).setValues(floatArrayOf(986.5f)).build()
+        shadowOf(sensors).sendSensorEventToListeners(event)
+        assertEquals(98_650.0, checkNotNull(heard.pressures.last()), 0.01)
+
+        phone.readBarometer()
+        shadowOf(Looper.getMainLooper()).idleFor(3, TimeUnit.SECONDS)
+        assertNull(heard.pressures.last())
+        assertEquals(3, heard.pressures.size)
+    }
+
+    @Test
+    fun buzzes_can_be_told_apart() {
+        val vibrator = shadowOf(checkNotNull(holdfast.app.phone.vibrator(app)))
+        val patterns = Buzz.entries.map { buzz ->
+            phone.buzz(buzz)
+            vibrator.pattern?.toList()
+        }
+        assertEquals(Buzz.entries.size, patterns.toSet().size)
+    }
+
+    @Test
+    fun sharing_opens_the_systems_chooser() = with(ActivityScenario.launch(MainActivity::class.java)) {
+        File(app.dataFolder, "reports").mkdirs()
+        File(app.dataFolder, "reports/page.pdf").writeText("%PDF-")
+        onActivity { activity ->
+            app.phone.share("reports/page.pdf", "application/pdf", "Report")
+            idle()
+            val chooser = shadowOf(activity).nextStartedActivity
+            assertEquals(Intent.ACTION_CHOOSER, chooser.action)
+            @Suppress("DEPRECATION")
+            val send = chooser.getParcelableExtra<Intent>(Intent.EXTRA_INTENT)
+            assertEquals("application/pdf", send?.type)
+        }
+        close()
+    }
+
+    private fun idle() = shadowOf(Looper.getMainLooper()).idle()
+}
+
+private class Heard : Answers {
+    val pressures = mutableListOf<Double?>()
+
+    override fun photo(path: String?) = Unit
+
+    override fun pressure(pa: Double?) {
+        pressures += pa
+    }
+}

@@ -1,0 +1,178 @@
+package holdfast.ui.demo
+
+import holdfast.core.Acknowledgement
+import holdfast.core.Action
+import holdfast.core.Body
+import holdfast.core.Button
+import holdfast.core.Choice
+import holdfast.core.Field
+import holdfast.core.FieldId
+import holdfast.core.FormItem
+import holdfast.core.FormScreen
+import holdfast.core.HoldPhase
+import holdfast.core.HoldScreen
+import holdfast.core.Pick
+import holdfast.core.Picked
+import holdfast.core.ReportState
+import holdfast.core.Said
+import holdfast.core.Screen
+import holdfast.core.TestStage
+
+/**
+ * A mechanic at the [DemoCar] who looks at the screen and does what it asks, from an empty list of jobs to the
+ * shared report. Knows nothing of the order of the tests: the core decides that.
+ */
+class DemoPerson {
+    private var test = ""
+    private var strokes = 0
+    private var asked = 0
+    private var repaired = false
+    private var shared = false
+
+    /** What to do on this screen; the caller does it before asking again. */
+    fun next(screen: Screen): Deed {
+        val deed = look(screen)
+        if (deed is Deed.Tap) remember(deed.button.action)
+        return deed
+    }
+
+    private fun look(screen: Screen): Deed = when (val body = screen.body) {
+        is Body.Jobs -> Deed.Tap(body.jobs.newJob)
+        is Body.Vehicle -> vehicle(body.form)
+        is Body.Prepare -> prepare(body.form)
+        is Body.Overview -> Deed.Tap(body.overview.next.go)
+        is Body.Test -> test(body.test.stage)
+        is Body.Hold -> hold(body.hold)
+        is Body.Meter -> values(body.meter.items, body.meter.confirm)
+        is Body.Vibration -> values(body.meter.items, body.meter.confirm)
+        is Body.YesNo -> say(body.ask.answers)
+        is Body.LookOver -> Deed.Tap(body.look.done)
+        is Body.Finding -> finding(body.finding.buttons)
+        is Body.Repaired -> repair(FormScreen(body.repair.sections, body.repair.next))
+        is Body.Report -> report(body.report.state)
+        is Body.Photo, is Body.Log, is Body.Settings -> screen.frame.back?.let { Deed.Tap(it) } ?: Deed.Leave
+    }
+
+    private fun remember(action: Action) {
+        when (action) {
+            is Action.ShowTest -> test = action.test
+            is Action.BeginTest, is Action.StartAgain -> {
+                strokes = 0
+                asked = 0
+            }
+            is Action.Stroke -> strokes += 1
+            is Action.Say -> asked += 1
+            is Action.RepairDone -> repaired = true
+            else -> Unit
+        }
+    }
+
+    private fun vehicle(form: FormScreen): Deed =
+        write(form, FieldId.Plate, "HF 20 INH")
+            ?: write(form, FieldId.Label, "Estate, 2.0, two mounts")
+            ?: write(form, FieldId.Odometer, "184,000 km")
+            ?: choose(form) { it == Pick.Complaint("shake_idle") }
+            ?: choose(form) { it == Pick.Template("two-mounts-one-valve") }
+            ?: choose(form) { it == Pick.Profile("mechanic") }
+            ?: goOn(form)
+
+    private fun prepare(form: FormScreen): Deed =
+        tick(form.sections.flatMap { it.items }.filterIsInstance<FormItem.Care>().map { it.caution })
+            ?: write(form, FieldId.Altitude, "120")
+            ?: choose(form) { it is Pick.Tool }
+            ?: goOn(form)
+
+    private fun tick(cautions: List<holdfast.core.Caution>): Deed? = cautions.firstNotNullOfOrNull { caution ->
+        (caution.ack as? Acknowledgement.Open)?.let { Deed.Tick(caution, it.action) }
+    }
+
+    private fun test(stage: TestStage): Deed = when (stage) {
+        is TestStage.Brief -> tick(stage.steps.flatMap { it.cautions }) ?: Deed.Tap(stage.start)
+        is TestStage.Question -> Deed.Tap(stage.buttons.first { it.action is Action.KeepReading })
+        is TestStage.Result -> Deed.Tap(stage.buttons.first())
+    }
+
+    private fun hold(hold: HoldScreen): Deed = when (val phase = hold.phase) {
+        is HoldPhase.Pump -> pump(phase, hold)
+        is HoldPhase.Read -> read(phase)
+        is HoldPhase.Watch -> Deed.Wait(1_000)
+        is HoldPhase.Interrupted -> Deed.Tap(phase.buttons.first())
+    }
+
+    private fun pump(phase: HoldPhase.Pump, hold: HoldScreen): Deed {
+        val stroke = phase.count.firstOrNull { it.action is Action.Stroke }
+        return when {
+            stroke != null && strokes < STROKES -> Deed.Tap(stroke)
+            strokes == STROKES -> {
+                strokes += 1
+                // Up the dial or not far: the needle follows the finger.
+                if (DemoCar.highest(test, repaired) == null) at(hold, 0.75f, 0.2f) else at(hold, 0.1f, 0.6f)
+            }
+            else -> Deed.Tap(if (DemoCar.highest(test, repaired) == null) phase.letGo else phase.wontBuild)
+        }
+    }
+
+    private fun at(hold: HoldScreen, right: Float, down: Float) =
+        Deed.Drag(hold.gauge.width * right, hold.gauge.height * down)
+
+    private fun read(phase: HoldPhase.Read): Deed {
+        val reading = DemoCar.highest(test, repaired) ?: DemoCar.HELD
+        return if (phase.field.value == reading) Deed.Tap(phase.confirm) else Deed.Write(phase.field, reading)
+    }
+
+    private fun values(items: List<FormItem>, confirm: Button): Deed {
+        items.filterIsInstance<FormItem.Entry>().forEach { entry ->
+            val key = (entry.field.id as? FieldId.Answer)?.key ?: return@forEach
+            val wanted = DemoCar.typed(test, key) ?: return@forEach
+            if (entry.field.value != wanted) return Deed.Write(entry.field, wanted)
+        }
+        val form = FormScreen(listOf(holdfast.core.Section("", items)), null)
+        return choose(form) { it is Pick.Answer && DemoCar.picked(test, it.key) == it.value } ?: Deed.Tap(confirm)
+    }
+
+    private fun say(answers: List<Button>): Deed {
+        val said = DemoCar.said(test).getOrElse(asked) { Said.NO }
+        return Deed.Tap(answers.first { it.action == Action.Say(said) })
+    }
+
+    private fun finding(buttons: List<Button>): Deed {
+        val repair = buttons.firstOrNull { it.action is Action.Repair }
+        val close = buttons.firstOrNull { it.action is Action.CloseJob }
+        return Deed.Tap(if (repaired || repair == null) close ?: buttons.first() else repair)
+    }
+
+    private fun repair(form: FormScreen): Deed =
+        write(form, FieldId.RepairPart, "Hose 3.5 mm, 0.5 m") ?: goOn(form)
+
+    private fun report(state: ReportState): Deed = when (state) {
+        is ReportState.ToMake -> Deed.Tap(state.make)
+        is ReportState.Working -> Deed.Wait(100)
+        is ReportState.Ready -> if (shared) Deed.Leave else Deed.Tap(state.share).also { shared = true }
+    }
+
+    private fun goOn(form: FormScreen): Deed = form.next?.let { Deed.Tap(it) } ?: Deed.Leave
+
+    private fun write(form: FormScreen, id: FieldId, text: String): Deed? {
+        val field: Field? = form.sections.flatMap { it.items }
+            .firstNotNullOfOrNull { item -> (item as? FormItem.Entry)?.field?.takeIf { it.id == id } }
+        return field?.takeIf { it.value != text }?.let { Deed.Write(it, text) }
+    }
+
+    /** The first option that is wanted and not picked. */
+    private fun choose(form: FormScreen, wanted: (Pick) -> Boolean): Deed? {
+        val options = form.sections.flatMap { it.items }
+            .mapNotNull { (it as? FormItem.Options)?.choice }
+            .flatMap(Choice::options)
+        val index = options.indexOfFirst { option ->
+            val pick = (option.action as? Action.Pick)?.pick
+            pick != null && option.picked == Picked.NO && wanted(pick)
+        }
+        if (index < 0) return null
+        val option = options[index]
+        return Deed.Choose(option, options.take(index).count { it.label == option.label })
+    }
+
+    private companion object {
+        const val STROKES = 5
+    }
+}
