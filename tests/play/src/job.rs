@@ -52,7 +52,7 @@ pub fn play_in(dir: &Path, scenario: &Scenario, options: Options<'_>) -> Result<
 
     let mut answers = Answers::of(&scenario.answers, &scenario.cannot);
     let mut asked = 0;
-    while let Some(Next::Test { id, .. }) = shell.core.next().cloned() {
+    while let Some(Next::Test { id, .. }) = shell.core.next() {
         asked += 1;
         if asked > MOST_TESTS {
             return Err(PlayError::Endless(MOST_TESTS));
@@ -280,8 +280,7 @@ fn do_repair(shell: &mut Shell, repair: &Repair) -> Result<(), PlayError> {
 
 fn make_report(shell: &mut Shell, to: &Path) -> Result<String, PlayError> {
     shell.press(&Action::Go { to: Place::Report })?;
-    let update = shell.press(&Action::MakeReport)?;
-    shell.work(&update)?;
+    shell.press(&Action::MakeReport)?;
     let Body::Report { report } = &shell.screen().body else {
         return Err(shell.missing("report".into()));
     };

@@ -73,7 +73,7 @@ impl Outcome {
             name: scenario.name.clone(),
             minutes: steps.iter().map(|step| step.minutes).sum(),
             steps,
-            finding: shell.core.finding().cloned(),
+            finding: shell.core.finding(),
             retest: after.into_iter().next_back().map(step),
             entries: shell.core.entries(),
             report,

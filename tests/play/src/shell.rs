@@ -5,7 +5,6 @@ use std::path::{Path, PathBuf};
 use holdfast_companion::{
     Acknowledgement, Action, Body, Button, Caution, Choice, ChoiceOption, Companion, Field, FieldId,
     FormItem, HoldPhase, PhoneFacts, Pick, Picked, ReportState, Request, Screen, Section, TestStage, Update,
-    WorkOutcome,
 };
 
 use crate::clock::PhoneClock;
@@ -63,11 +62,28 @@ impl Shell {
         &self.screen
     }
 
-    /// Sends an action, whether or not a button offers it.
+    /// Sends an action, whether or not a button offers it, and does the work that it asks for.
     ///
     /// # Errors
     /// [`PlayError::Act`].
     pub fn send(&mut self, action: Action) -> Result<Update, PlayError> {
+        let update = self.send_only(action)?;
+        let mut waiting = works(&update);
+        while let Some(id) = waiting.pop() {
+            if let Some(work) = self.core.work(id) {
+                // How it ended is on the screen after `WorkDone`.
+                let _outcome = work.run(&mut |_| {});
+                waiting.extend(works(&self.send_only(Action::WorkDone { id })?));
+            }
+        }
+        Ok(update)
+    }
+
+    /// Sends an action and leaves undone what work it asks for.
+    ///
+    /// # Errors
+    /// [`PlayError::Act`].
+    pub fn send_only(&mut self, action: Action) -> Result<Update, PlayError> {
         let mut update = self.core.act(action, self.clock.now())?;
         if let Some(screen) = update.screen.take() {
             self.screen = screen;
@@ -211,26 +227,6 @@ impl Shell {
         Err(self.missing("end of its cautions".into()))
     }
 
-    /// Does the work that an update asks for, and says so.
-    ///
-    /// # Errors
-    /// [`PlayError::Report`] if it fails.
-    pub fn work(&mut self, update: &Update) -> Result<(), PlayError> {
-        for request in &update.requests {
-            let Request::Work { id } = request else { continue };
-            let work = self
-                .core
-                .work(*id)
-                .ok_or_else(|| PlayError::Report("no such work".into()))?;
-            let outcome = work.run(&mut |_| {});
-            self.send(Action::WorkDone { id: *id })?;
-            if outcome != WorkOutcome::Done {
-                return Err(PlayError::Report(format!("{outcome:?}")));
-            }
-        }
-        Ok(())
-    }
-
     /// The screen lacks something.
     pub fn missing(&self, missing: String) -> PlayError {
         PlayError::Missing {
@@ -238,6 +234,18 @@ impl Shell {
             missing,
         }
     }
+}
+
+/// The works that an update asks for.
+fn works(update: &Update) -> Vec<u64> {
+    let id = |request: &Request| {
+        if let Request::Work { id } = request {
+            Some(*id)
+        } else {
+            None
+        }
+    };
+    update.requests.iter().filter_map(id).collect()
 }
 
 /// The forms on a screen, whatever it is.
