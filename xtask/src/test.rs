@@ -27,6 +27,11 @@ const STEPS: &[Step] = &[
         run: rust,
     },
     Step {
+        name: "report",
+        proves: "the reports are valid PDF/A-3a and PDF/UA-1",
+        run: reports,
+    },
+    Step {
         name: "android",
         proves: "the Compose screens with the real library",
         run: android_tests,
