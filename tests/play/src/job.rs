@@ -64,6 +64,7 @@ pub fn play_in(dir: &Path, scenario: &Scenario, options: Options<'_>) -> Result<
         }
     }
     shell.press(&Action::Go { to: Place::Finding })?;
+    let found = shell.core.results().len();
     if let Some(repair) = &scenario.repair {
         do_repair(&mut shell, repair)?;
     }
@@ -71,7 +72,7 @@ pub fn play_in(dir: &Path, scenario: &Scenario, options: Options<'_>) -> Result<
         Some(path) => Some(make_report(&mut shell, path)?),
         None => None,
     };
-    Ok((Outcome::of(scenario, &shell, report), shell))
+    Ok((Outcome::of(scenario, &shell, found, report), shell))
 }
 
 /// The answers of a file, and how often each test was asked.

@@ -55,7 +55,8 @@ fn without_drawing<S: Serializer>(result: &TestResult, to: S) -> Result<S::Ok, S
 }
 
 impl Outcome {
-    pub(crate) fn of(scenario: &Scenario, shell: &Shell, report: Option<String>) -> Self {
+    /// What came of it; the first `found` tests led to the finding, what comes after them is the retest.
+    pub(crate) fn of(scenario: &Scenario, shell: &Shell, found: usize, report: Option<String>) -> Self {
         let step = |done: Done| Step {
             test: done.test.to_string(),
             why: done.why,
@@ -63,11 +64,8 @@ impl Outcome {
             asked_again: done.asked_again,
             result: done.result,
         };
-        let (after, before): (Vec<Done>, Vec<Done>) = shell
-            .core
-            .results()
-            .into_iter()
-            .partition(|done| done.after_repair);
+        let mut before = shell.core.results();
+        let after = before.split_off(found.min(before.len()));
         let steps: Vec<Step> = before.into_iter().map(step).collect();
         Self {
             name: scenario.name.clone(),

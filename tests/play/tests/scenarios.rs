@@ -180,7 +180,7 @@ fn every_scenario_names_its_cause_by_the_textbook() {
 }
 
 #[test]
-fn a_split_hose_is_found_sooner_guided_than_by_the_textbook() {
+fn a_bad_joint_is_found_in_half_the_textbooks_minutes() {
     let file = [folder().join("corroded-connector.json")];
     let minutes = |policy| play(policy, &file)[0]["minutes"].as_f64().unwrap();
     let (guided, textbook) = (minutes("guided"), minutes("fixed"));
@@ -256,6 +256,23 @@ fn the_same_scenario_plays_the_same_and_makes_the_same_report_to_the_byte() {
         seen.push((played, bytes));
     }
     assert!(seen[0] == seen[1]);
+}
+
+#[test]
+fn a_retest_that_nobody_can_do_is_no_step_of_the_finding() {
+    let text = std::fs::read_to_string(folder().join("rear-hose-behind-mount-out-of-reach.json")).unwrap();
+    let mut scenario: Value = serde_json::from_str(&text).unwrap();
+    scenario["repair"]["answers"] = serde_json::json!({});
+    let dir = tempfile::tempdir().unwrap();
+    let file = dir.path().join("no-retest.json");
+    std::fs::write(&file, scenario.to_string()).unwrap();
+    let played = play(
+        "guided",
+        &[file, folder().join("rear-hose-behind-mount-out-of-reach.json")],
+    );
+    assert_eq!(played[0]["steps"], played[1]["steps"]);
+    assert_eq!(played[0]["retest"]["result"]["outcome"], "not_done");
+    assert_eq!(played[1]["retest"]["result"]["outcome"], "holds");
 }
 
 #[test]
