@@ -2,6 +2,12 @@
 //! test, against `expected.json` beside this file. The scenarios' figures come from a model of air and wire of their
 //! own (see `tests/scenarios/README.md`), not from this project's.
 
+#![expect(
+    clippy::unwrap_used,
+    clippy::panic,
+    reason = "the helpers of tests, too, end them by panicking"
+)]
+
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use std::process::Command;
