@@ -1,0 +1,25 @@
+plugins {
+    alias(libs.plugins.compose.compiler)
+    alias(libs.plugins.compose.desktop)
+    alias(libs.plugins.kotlin.jvm)
+}
+
+sourceSets["main"].kotlin.srcDirs(
+    "../ui/src/main/kotlin",
+    "../ui/src/demo/kotlin",
+    rootProject.layout.buildDirectory.dir("bindings"),
+)
+
+tasks.named("compileKotlin") { dependsOn(":bindings") }
+
+dependencies {
+    implementation(compose.desktop.currentOs)
+    implementation(compose.foundation)
+    implementation(libs.coroutines.swing)
+    implementation(libs.jna)
+}
+
+compose.desktop.application {
+    mainClass = "holdfast.desktop.WindowKt"
+    jvmArgs("-Djna.library.path=${rootDir.parentFile.resolve("target/release")}")
+}
