@@ -6,6 +6,7 @@ mod clock;
 mod error;
 mod hold;
 mod job;
+mod on_screen;
 mod outcome;
 mod scenario;
 mod setup;
