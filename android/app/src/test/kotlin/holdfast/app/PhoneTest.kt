@@ -1,6 +1,8 @@
 package holdfast.app
 
+import android.app.Activity
 import android.content.Intent
+import android.graphics.Bitmap
 import android.hardware.Sensor
 import android.hardware.SensorManager
 import android.net.Uri
@@ -12,8 +14,16 @@ import androidx.test.core.app.ActivityScenario
 import androidx.test.core.app.ApplicationProvider
 import holdfast.app.phone.AndroidPhone
 import holdfast.app.phone.LentFiles
+import holdfast.core.Action
+import holdfast.core.Body
 import holdfast.core.Buzz
+import holdfast.core.FormItem
+import holdfast.core.PhotoSource
+import holdfast.core.PhotoSubject
+import holdfast.core.Place
+import holdfast.core.Scene
 import holdfast.ui.bridge.Answers
+import holdfast.ui.bridge.Shown
 import java.io.File
 import java.io.FileNotFoundException
 import java.util.concurrent.TimeUnit
@@ -22,6 +32,7 @@ import org.junit.Assert.assertEquals
 import org.junit.Assert.assertNotEquals
 import org.junit.Assert.assertNull
 import org.junit.Assert.assertThrows
+import org.junit.Assert.assertTrue
 import org.junit.Test
 import org.junit.runner.RunWith
 import org.robolectric.RobolectricTestRunner
@@ -52,6 +63,35 @@ class PhoneTest {
         }
         close()
     }
+
+    @Test
+    fun a_photo_comes_into_the_job_and_takes_marks() = with(ActivityScenario.launch(MainActivity::class.java)) {
+        onActivity { activity ->
+            listOf(Action.NewJob, Action.Go(Place.LOG), Action.AddPhoto(PhotoSource.CAMERA, PhotoSubject.Job)).forEach {
+                app.model.send(it)
+                idle()
+            }
+            val asked = shadowOf(activity).nextStartedActivityForResult.intent
+            val picture = Bitmap.createBitmap(640, 480, Bitmap.Config.ARGB_8888)
+            File(LentFiles.photos(app), "camera.jpg").outputStream().use {
+                picture.compress(Bitmap.CompressFormat.JPEG, 90, it)
+            }
+            shadowOf(activity).receiveResult(asked, Activity.RESULT_OK, null)
+            idle()
+            val log = (shown() as Body.Log).log
+            app.model.send(log.photos.filterIsInstance<FormItem.Photo>().single().photo.open)
+            idle()
+            val before = photo()
+            app.model.send(Action.Touch(before.width / 2, before.height / 2))
+            idle()
+            assertTrue(photo().items.size > before.items.size)
+        }
+        close()
+    }
+
+    private fun shown(): Body = (app.model.screen.value as Shown.Open).screen.body
+
+    private fun photo(): Scene = (shown() as Body.Photo).photo.scene
 
     @Test
     fun the_screen_stays_lit_while_it_is_asked_to() = with(ActivityScenario.launch(MainActivity::class.java)) {

@@ -15,7 +15,7 @@ import kotlinx.coroutines.Dispatchers
 import kotlinx.coroutines.flow.MutableStateFlow
 import org.jetbrains.skia.EncodedImageFormat
 
-/** Takes pictures of screens: by day, by night, in large type, and whole, with what would have to be scrolled to. */
+/** Takes pictures of screens: by day, by night, in large type, lying on its side, and whole, with what would have to be scrolled to. */
 internal class Gallery(private val folder: File) {
     private val alike = mutableMapOf<String, Int>()
 
@@ -59,7 +59,7 @@ internal class Gallery(private val folder: File) {
 
     private fun draw(screen: Screen, live: Live, look: Look): ByteArray {
         val scene = ImageComposeScene(
-            width = (WIDTH_DP * DENSITY).toInt(),
+            width = (look.widthDp * DENSITY).toInt(),
             height = (look.heightDp * DENSITY).toInt(),
             density = Density(DENSITY, look.fontScale),
             coroutineContext = Dispatchers.Unconfined,
@@ -84,17 +84,17 @@ internal class Gallery(private val folder: File) {
         file.writeBytes(bytes)
     }
 
-    private enum class Look(val light: Light, val fontScale: Float, val heightDp: Int) {
-        Day(Light.Day, 1f, 891),
-        Night(Light.Night, 1f, 891),
-        Large(Light.Day, 1.5f, 891),
-        Whole(Light.Day, 1f, 2_600),
+    private enum class Look(val light: Light, val fontScale: Float, val widthDp: Int, val heightDp: Int) {
+        Day(Light.Day, 1f, 411, 891),
+        Night(Light.Night, 1f, 411, 891),
+        Large(Light.Day, 1.5f, 411, 891),
+        Side(Light.Day, 1f, 891, 411),
+        Whole(Light.Day, 1f, 411, 2_600),
     }
 
     private companion object {
         const val MOST_ALIKE = 3
 
-        const val WIDTH_DP = 411
         const val DENSITY = 2f
 
         /** A second later, when nothing moves any more. */

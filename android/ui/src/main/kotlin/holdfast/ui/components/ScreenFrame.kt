@@ -1,22 +1,26 @@
 package holdfast.ui.components
 
 import androidx.compose.foundation.Canvas
+import androidx.compose.foundation.ScrollState
 import androidx.compose.foundation.background
 import androidx.compose.foundation.border
 import androidx.compose.foundation.clickable
 import androidx.compose.foundation.layout.Arrangement
 import androidx.compose.foundation.layout.Box
+import androidx.compose.foundation.layout.BoxWithConstraints
 import androidx.compose.foundation.layout.Column
 import androidx.compose.foundation.layout.ColumnScope
 import androidx.compose.foundation.layout.ExperimentalLayoutApi
 import androidx.compose.foundation.layout.FlowRow
 import androidx.compose.foundation.layout.Row
 import androidx.compose.foundation.layout.WindowInsets
+import androidx.compose.foundation.layout.fillMaxHeight
 import androidx.compose.foundation.layout.fillMaxSize
 import androidx.compose.foundation.layout.fillMaxWidth
 import androidx.compose.foundation.layout.padding
 import androidx.compose.foundation.layout.safeDrawing
 import androidx.compose.foundation.layout.size
+import androidx.compose.foundation.layout.width
 import androidx.compose.foundation.layout.widthIn
 import androidx.compose.foundation.layout.windowInsetsPadding
 import androidx.compose.foundation.rememberScrollState
@@ -57,45 +61,75 @@ fun ScreenFrame(
 ) {
     val scroll = rememberScrollState()
     LaunchedEffect(key) { scroll.scrollTo(0) }
-    Column(
+    BoxWithConstraints(
         Modifier
             .fillMaxSize()
             .background(Theme.palette.paper)
             .windowInsetsPadding(WindowInsets.safeDrawing)
             .semantics { paneTitle = frame.spoken.ifEmpty { frame.title } },
-        horizontalAlignment = Alignment.CenterHorizontally,
     ) {
-        Top(frame, send)
-        Column(
-            Modifier
-                .weight(1f)
-                .fillMaxWidth()
-                .verticalScroll(scroll),
-            horizontalAlignment = Alignment.CenterHorizontally,
-        ) {
-            Column(
-                Modifier
-                    .widthIn(max = Space.column)
-                    .fillMaxWidth()
-                    .padding(horizontal = Space.margin)
-                    .padding(top = Space.hair, bottom = Space.wide),
-                Arrangement.spacedBy(Space.margin),
-            ) {
-                frame.notice?.let { NoticeCard(it, send) }
-                frame.cautions.forEach { CautionCard(it, send) }
-                content()
-                Menu(frame.menu, send)
+        if (maxHeight < Space.low && maxWidth > maxHeight) {
+            Row(Modifier.fillMaxSize()) {
+                Column(Modifier.weight(1f)) {
+                    Top(frame, send)
+                    Page(frame, scroll, send, Modifier.weight(1f), content)
+                }
+                if (footer != null) Side(footer)
+            }
+        } else {
+            Column(Modifier.fillMaxSize(), horizontalAlignment = Alignment.CenterHorizontally) {
+                Top(frame, send)
+                Page(frame, scroll, send, Modifier.weight(1f), content)
+                if (footer != null) Foot(footer)
             }
         }
-        if (footer != null) {
-            Rule()
-            Column(
-                Modifier.widthIn(max = Space.column).fillMaxWidth().padding(Space.margin, Space.step),
-                Arrangement.spacedBy(Space.small),
-                content = footer,
-            )
+    }
+}
+
+@Composable
+private fun Page(
+    frame: Frame,
+    scroll: ScrollState,
+    send: (Action) -> Unit,
+    modifier: Modifier,
+    content: @Composable ColumnScope.() -> Unit,
+) {
+    Column(modifier.fillMaxWidth().verticalScroll(scroll), horizontalAlignment = Alignment.CenterHorizontally) {
+        Column(
+            Modifier
+                .widthIn(max = Space.column)
+                .fillMaxWidth()
+                .padding(horizontal = Space.margin)
+                .padding(top = Space.hair, bottom = Space.wide),
+            Arrangement.spacedBy(Space.margin),
+        ) {
+            frame.notice?.let { NoticeCard(it, send) }
+            frame.cautions.forEach { CautionCard(it, send) }
+            content()
+            Menu(frame.menu, send)
         }
     }
+}
+
+/** The ways on, where a thumb is when the phone stands upright. */
+@Composable
+private fun Foot(footer: @Composable ColumnScope.() -> Unit) {
+    Rule()
+    Column(
+        Modifier.widthIn(max = Space.column).fillMaxWidth().padding(Space.margin, Space.step),
+        Arrangement.spacedBy(Space.small),
+        content = footer,
+    )
+}
+
+/** The ways on, where a thumb is when the phone lies on its side. */
+@Composable
+private fun Side(footer: @Composable ColumnScope.() -> Unit) {
+    Column(
+        Modifier.width(Space.side).fillMaxHeight().verticalScroll(rememberScrollState()).padding(Space.margin, Space.step),
+        Arrangement.spacedBy(Space.small, Alignment.CenterVertically),
+        content = footer,
+    )
 }
 
 @Composable

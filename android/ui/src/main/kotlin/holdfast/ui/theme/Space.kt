@@ -17,8 +17,17 @@ object Space {
     /** The least height of anything else to tap. */
     val target = 52.dp
 
+    /** The widest gauge: the words around it have to fit on the screen too. */
+    val gauge = 330.dp
+
     /** Wider than this, text lines get hard to follow. */
     val column = 640.dp
+
+    /** A window lower than this and wider than high has its ways on at the side. */
+    val low = 520.dp
+
+    /** How wide that side is. */
+    val side = 280.dp
 
     val corner = RoundedCornerShape(12.dp)
 }

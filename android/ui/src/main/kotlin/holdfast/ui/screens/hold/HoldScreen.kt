@@ -83,7 +83,7 @@ private fun Gauge(hold: HoldScreen, live: StateFlow<Live>, send: (Action) -> Uni
         SceneView(
             hold.gauge,
             send,
-            Modifier.widthIn(max = 330.dp),
+            Modifier.widthIn(max = Space.gauge),
             Finger.Drags(send),
             needleDeg = { now.value.needleDeg },
         )
