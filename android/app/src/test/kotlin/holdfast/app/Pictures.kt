@@ -8,7 +8,10 @@ import android.graphics.Color
 import java.io.File
 import kotlin.math.abs
 
-/** What the activity's window shows, as a picture. */
+/**
+ * What the activity's window shows, as a picture. On this canvas, and not on a screen, a field of several lines whose
+ * text wraps leaves a clip behind that cuts the right margin of what is drawn after it.
+ */
 internal fun picture(activity: Activity): Bitmap {
     val view = activity.window.decorView
     val bitmap = Bitmap.createBitmap(view.width, view.height, Bitmap.Config.ARGB_8888)

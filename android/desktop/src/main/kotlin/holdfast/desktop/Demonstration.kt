@@ -4,6 +4,7 @@ import holdfast.core.Action
 import holdfast.core.Body
 import holdfast.core.Clock
 import holdfast.core.Live
+import holdfast.core.ReportState
 import holdfast.core.Request
 import holdfast.core.Screen
 import holdfast.ui.bridge.Answer
@@ -101,7 +102,7 @@ private class Demonstration(private val data: File, private val out: File) {
                 is Request.StartTicks -> ticking = request.everyMs.toLong()
                 is Request.StopTicks -> ticking = null
                 is Request.Work -> {
-                    gallery.take(now, live)
+                    if ((now.body as? Body.Report)?.report?.state is ReportState.Working) gallery.take(now, live)
                     core.work(request.id)
                     now = act(Action.WorkDone(request.id), now) ?: return null
                 }

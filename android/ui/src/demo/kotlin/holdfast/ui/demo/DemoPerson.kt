@@ -72,6 +72,7 @@ class DemoPerson {
             ?: write(form, FieldId.Label, "Estate, 2.0, two mounts")
             ?: write(form, FieldId.Odometer, "184,000 km")
             ?: choose(form) { it == Pick.Complaint("shake_idle") }
+            ?: write(form, FieldId.ComplaintNote, "Shakes the mirrors at idle when warm, and it is gone above 1,000 rpm.")
             ?: choose(form) { it == Pick.Template("two-mounts-one-valve") }
             ?: choose(form) { it == Pick.Profile("mechanic") }
             ?: goOn(form)

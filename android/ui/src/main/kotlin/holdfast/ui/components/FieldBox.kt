@@ -21,7 +21,6 @@ import androidx.compose.ui.Alignment
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.focus.onFocusChanged
 import androidx.compose.ui.graphics.SolidColor
-import androidx.compose.ui.graphics.graphicsLayer
 import androidx.compose.ui.semantics.contentDescription
 import androidx.compose.ui.semantics.error
 import androidx.compose.ui.semantics.semantics
@@ -70,7 +69,6 @@ fun FieldBox(
                 send,
                 Modifier
                     .weight(1f)
-                    .graphicsLayer()
                     .onFocusChanged { focused = it.isFocused }
                     .semantics {
                         contentDescription = field.label
