@@ -11,3 +11,4 @@ mod interrupted;
 mod names;
 mod numbers;
 mod photos;
+mod storage;

@@ -3,15 +3,15 @@
 use std::path::{Path, PathBuf};
 
 use holdfast_diagnose::Policy;
-use holdfast_joblog::{Store, Write};
+use holdfast_joblog::{Condition, Store, UseError, Write};
 
 use crate::drawn::Drawn;
-use crate::error::{ActError, OpenError};
+use crate::error::{ActError, OpenError, key_in_use};
 use crate::flow;
 use crate::job::JobView;
 use crate::moving::Moving;
 use crate::protocol::{Action, Body, Clock, Frame, PhoneFacts, Request, Screen, Update};
-use crate::session::Session;
+use crate::session::{NoticeAt, Session};
 use crate::text::Texts;
 use crate::turn::{Seen, Turn};
 use crate::work::{Product, Work};
@@ -48,9 +48,26 @@ impl Companion {
             path: data_dir.to_owned(),
             source,
         })?;
-        let store = Store::open(data_dir)?;
+        match Self::open_on(Store::open(data_dir)?, data_dir, facts.clone(), clock) {
+            // Damage that only shows in use: looked for in every page, set aside and salvaged.
+            Err(OpenError::Read(UseError::Damaged(_))) => {
+                Self::open_on(Store::open_checked(data_dir)?, data_dir, facts, clock)
+            }
+            opened => opened,
+        }
+    }
+
+    fn open_on(store: Store, data_dir: &Path, facts: PhoneFacts, clock: &Clock) -> Result<Self, OpenError> {
         let saved = store.session()?.unwrap_or_default();
-        let session = Session::read(&saved).reopened(clock);
+        let mut session = Session::read(&saved).reopened(clock);
+        let said = match store.condition() {
+            Condition::Good => None,
+            Condition::ReadOnly => Some("problem-read-only"),
+            Condition::Salvaged { .. } => Some("notice-salvaged"),
+        };
+        if let Some(key) = said {
+            session.notice = Some(NoticeAt::Words { key: key.to_owned() });
+        }
         let mut texts = Texts::new(&facts.locale);
         texts.show_in(session.settings.shown_unit());
         let mut companion = Self {
@@ -136,8 +153,16 @@ impl Companion {
             entries: std::mem::take(&mut turn.entries),
             session,
         };
-        self.store.write(&write, turn.stamp())?;
-        self.saved = now;
+        match self.store.write(&write, turn.stamp()) {
+            Ok(_) => self.saved = now,
+            // Only where the person stands could not be kept: what there is can still be looked at, and this is said.
+            Err(error @ (UseError::NoSpace | UseError::ReadOnly)) if !logged => {
+                let key = key_in_use(&error).to_owned();
+                self.session.notice = Some(NoticeAt::Words { key });
+                return Ok(());
+            }
+            Err(error) => return Err(error.into()),
+        }
         if logged {
             self.take_up_job()?;
         }

@@ -126,7 +126,8 @@ fn remedy_in_use(error: &UseError) -> Remedy {
     }
 }
 
-fn key_in_use(error: &UseError) -> &'static str {
+/// The text key of what went wrong in use.
+pub(crate) fn key_in_use(error: &UseError) -> &'static str {
     match error {
         UseError::NoSpace => "problem-full",
         UseError::ReadOnly => "problem-read-only",

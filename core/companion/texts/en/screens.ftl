@@ -277,5 +277,6 @@ settings-business-hint = First line of the report
 
 problem-open = The log could not be opened. Close other copies of the app and try again.
 problem-open-not-a-log = The file there is no job log. It stays as it is.
+notice-salvaged = The log was damaged. What could be read of it is here, and the damaged file was kept.
 problem-damaged = The log is damaged. Open the app again: what can be read is kept.
 problem-entry-too-large = This entry is too long. Shorten it.

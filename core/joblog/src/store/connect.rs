@@ -112,7 +112,7 @@ pub(super) fn to_read(file: &Path) -> Result<Connection, rusqlite::Error> {
 
 fn has_wal(file: &Path) -> bool {
     let [_, wal, _] = with_companions(file);
-    std::fs::metadata(wal).is_ok_and(|meta| meta.len() > 0)
+    std::fs::metadata(wal).is_ok_and(|meta| meta.is_file() && meta.len() > 0)
 }
 
 /// On a file system that can't be written to, SQLite can't make its shared memory file; without a pending WAL the

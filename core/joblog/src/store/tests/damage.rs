@@ -251,6 +251,22 @@ fn a_log_opened_to_read_reads_and_refuses_to_write() {
 }
 
 #[test]
+fn a_log_whose_wal_cannot_be_made_opens_to_read() {
+    let (dir, job, written) = filled(5);
+    let [_, wal, _] = connect::with_companions(&connect::log_file(dir.path()));
+    fs::create_dir(wal).unwrap();
+    let mut store = Store::open(dir.path()).unwrap();
+    assert_eq!(
+        (store.condition(), store.entries(job).unwrap()),
+        (&Condition::ReadOnly, written)
+    );
+    assert!(matches!(
+        store.append(job, &note("no"), at(2)),
+        Err(UseError::ReadOnly)
+    ));
+}
+
+#[test]
 fn a_folder_that_is_a_file_is_no_access() {
     let dir = tempfile::tempdir().unwrap();
     let file = dir.path().join("taken");
