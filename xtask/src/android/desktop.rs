@@ -11,12 +11,15 @@ use super::resources::{FONT_FILES, FONTS};
 use super::unpack;
 use crate::command;
 use crate::fetch::{self, Catalogue};
-use crate::toolchain::{Places, files_under};
+use crate::toolchain::{Fingerprint, Places, files_under};
 
 /// The compiled window.
 struct Desktop {
+    kotlin: Kotlin,
+    jar: PathBuf,
     class_path: Vec<PathBuf>,
     bindings: Bindings,
+    print: Fingerprint,
 }
 
 fn build(places: &Places) -> Result<Desktop> {
@@ -33,7 +36,7 @@ fn build(places: &Places) -> Result<Desktop> {
     }
     let mut class_path = vec![bindings.classes.clone()];
     class_path.extend(desktop.section("desktop")?);
-    kotlin.compile(
+    let print = kotlin.compile(
         places,
         Module {
             name: "compile desktop",
@@ -44,13 +47,19 @@ fn build(places: &Places) -> Result<Desktop> {
             jar: jar.clone(),
         },
     )?;
-    class_path.insert(0, jar);
-    Ok(Desktop { class_path, bindings })
+    class_path.insert(0, jar.clone());
+    Ok(Desktop {
+        kotlin,
+        jar,
+        class_path,
+        bindings,
+        print,
+    })
 }
 
 impl Desktop {
-    fn java(&self, places: &Places) -> Result<Command> {
-        let mut java = Command::new("java");
+    /// The command that runs a class of the window, given what starts Java.
+    fn java(&self, places: &Places, mut java: Command) -> Result<Command> {
         java.args(QUICK_JAVA);
         java.arg(format!(
             "-Djna.library.path={}",
@@ -83,7 +92,7 @@ pub fn check(places: &Places) -> Result<()> {
 pub fn open(places: &Places) -> Result<()> {
     let desktop = build(places)?;
     if has_display() {
-        let mut java = desktop.java(places)?;
+        let mut java = desktop.java(places, Command::new("java"))?;
         java.arg("holdfast.desktop.WindowKt")
             .arg(places.product("desktop/data"));
         command::run(&mut java).context("the window closed with an error")
@@ -103,10 +112,38 @@ pub fn screenshots(places: &Places) -> Result<()> {
 }
 
 fn play(places: &Places, desktop: &Desktop) -> Result<()> {
-    let mut java = desktop.java(places)?;
+    let mut java = desktop.java(places, Command::new("java"))?;
     java.args(["-Djava.awt.headless=true", "holdfast.desktop.DemonstrationKt"])
         .arg(places.out(""));
     command::run(&mut java).context("the demonstration failed")
+}
+
+/// Does a whole job in the window with a mouse and a keyboard, on a display of its own that nobody sees.
+///
+/// # Errors
+/// What a step says, or that the job did not end with a report.
+pub fn click_through(places: &Places) -> Result<()> {
+    command::ensure("xvfb-run", &["xvfb", "xauth"])?;
+    let mut desktop = build(places)?;
+    let jar = places.product("desktop/clicks.jar");
+    desktop.kotlin.compile(
+        places,
+        Module {
+            name: "compile clicks",
+            sources: files_under(&places.source("android/desktop/src/test/kotlin"), ".kt")?,
+            class_path: desktop.class_path.clone(),
+            uses: vec![&desktop.print],
+            friends: vec![desktop.jar.clone()],
+            jar: jar.clone(),
+        },
+    )?;
+    desktop.class_path.insert(0, jar);
+    let mut display = Command::new("xvfb-run");
+    display.args(["-a", "-s", "-screen 0 900x1000x24", "java"]);
+    let mut java = desktop.java(places, display)?;
+    java.env("SKIKO_RENDER_API", "SOFTWARE");
+    java.arg("holdfast.desktop.ClickThroughKt").arg(places.out(""));
+    command::run(&mut java).context("the job by clicks failed")
 }
 
 fn has_display() -> bool {

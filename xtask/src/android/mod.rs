@@ -30,6 +30,8 @@ pub enum Task {
         /// The word.
         filter: Option<String>,
     },
+    /// Do a whole job in the desktop window by mouse and keyboard, in real time.
+    Clicks,
     /// Pack it into out/holdfast.apk, signed with a key for trying out.
     Apk,
 }
@@ -46,6 +48,7 @@ pub fn run(task: Task) -> Result<()> {
             desktop::check(&places)
         }
         Task::Test { filter } => robolectric::test(&build(&places)?, filter.as_deref()),
+        Task::Clicks => desktop::click_through(&places),
         Task::Apk => apk::pack(&build(&places)?),
     }
 }

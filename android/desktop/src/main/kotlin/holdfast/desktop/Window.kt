@@ -40,14 +40,24 @@ import kotlinx.coroutines.ExperimentalCoroutinesApi
 import kotlinx.coroutines.MainScope
 
 /** Opens the app in a window of a phone's size; the one argument is the folder for its data. */
-@OptIn(ExperimentalCoroutinesApi::class)
 fun main(arguments: Array<String>) {
     val dataFolder = File(arguments.firstOrNull() ?: "holdfast-data").apply { mkdirs() }
-    val phone = DesktopPhone(dataFolder)
+    val phone = DesktopPhone(dataFolder, Dialogs)
+    openWindow(desktopModel(dataFolder, phone), phone)
+}
+
+/** The core on its background thread, and the model of its screens. */
+@OptIn(ExperimentalCoroutinesApi::class)
+internal fun desktopModel(dataFolder: File, phone: DesktopPhone): HoldfastModel {
     val serial = Dispatchers.Default.limitedParallelism(1)
     val core = RustCore(dataFolder.path, desktopFacts(), ::desktopClock, serial, Dispatchers.IO)
     val model = HoldfastModel(core, phone, MainScope()).also { phone.answers = it }
     model.send(Action.Resume)
+    return model
+}
+
+/** Opens the window and stays until it is closed. */
+internal fun openWindow(model: HoldfastModel, phone: DesktopPhone) {
     application {
         val shown by model.screen.collectAsState()
         Window(
