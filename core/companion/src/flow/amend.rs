@@ -194,11 +194,13 @@ pub(super) fn body(core: &Companion, amend: &AmendAt) -> Body {
         .last()
         .and_then(|(_, read)| stands(core, amend, last, *read))
         .unwrap_or(0.0);
-    let dial = compose::dial(&core.texts, &job.situation, unit, shown);
+    let mut dial = compose::dial(&core.texts, &job.situation, unit, shown);
+    // The field below says it already.
+    dial.reading_text = String::new();
     let meter = MeterScreen {
         picture: Some(holdfast_report::gauge(&dial)),
         leads: Vec::new(),
-        hint: core.say("hold-reading-hint"),
+        hint: core.say("values-reading-hint"),
         items,
         band: None,
         confirm: primary(core.say("amend-confirm"), Action::Confirm).unless(wrong),

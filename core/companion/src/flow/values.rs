@@ -246,6 +246,8 @@ pub(super) fn body(core: &Companion, spec: &TestSpec, values: &ValuesAt) -> Body
                 let mut dial = compose::dial(texts, &job.situation, unit, shown);
                 dial.target = None;
                 dial.target_label = String::new();
+                // The field below says it already.
+                dial.reading_text = String::new();
                 Some(holdfast_report::gauge(&dial))
             }
             _ => None,
@@ -324,7 +326,7 @@ fn field_items(core: &Companion, spec: &TestSpec, field: &FieldSpec, values: &Va
             let text = values.typed.get(&field_id(field)).unwrap_or("").to_owned();
             let mut drawn = text_field(field_id(field), label, text, Keys::Number);
             drawn.unit = unit.symbol().to_owned();
-            drawn.hint = core.say("hold-reading-hint");
+            drawn.hint = core.say("values-reading-hint");
             drawn.problem = problem;
             vec![entry(drawn)]
         }

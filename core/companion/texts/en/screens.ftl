@@ -173,6 +173,7 @@ speak-read-now = Read it now.
 
 ## Values and answers
 
+values-reading-hint = Comma and minus are fine.
 values-confirm = Take these readings
 values-open = Over range, no connection
 said-yes = Yes
