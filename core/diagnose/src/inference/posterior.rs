@@ -30,15 +30,18 @@ pub(crate) struct Evaluated {
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct Way {
     pub weight: f64,
-    pub at_rest: f64,
-    pub at_work: f64,
+    pub at_rest: Sizes,
+    pub at_work: Sizes,
     pub setting: Setting,
 }
 
+/// The sizes of a cause's faults, in their order: leaks in std cm³/min, resistances in Ω; 0 where a fault has none.
+pub(crate) type Sizes = [f64; 2];
+
 impl Evaluated {
-    /// The world of this cause with its fault of a size.
-    pub fn world(&self, model: &Model<'_>, size: f64) -> World {
-        let faults: Vec<(usize, f64)> = self.faults.iter().map(|f| (*f, size)).collect();
+    /// The world of this cause with its faults of these sizes.
+    pub fn world(&self, model: &Model<'_>, sizes: Sizes) -> World {
+        let faults: Vec<(usize, f64)> = self.faults.iter().copied().zip(sizes).collect();
         model.world(&faults)
     }
 }
@@ -390,8 +393,8 @@ impl<'m> Evaluation<'m> {
             };
             Way {
                 weight: work_p[*w] / kept,
-                at_rest,
-                at_work,
+                at_rest: [at_rest, 0.0],
+                at_work: [at_work, 0.0],
                 setting: self.model.settings[w / work_sizes.len()].0,
             }
         };
