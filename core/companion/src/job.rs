@@ -2,8 +2,8 @@
 //! their results, the finding and the next test. Computed once a change, never on a tick.
 
 use holdfast_diagnose::{
-    Answer, Catalogue, Circuit, CircuitChoice, Finding, Next, Policy, Reading, Situation, TestId, TestResult,
-    TestSpec, conclude, judge,
+    Answer, Catalogue, Circuit, CircuitChoice, Finding, Message, Next, Policy, Reading, Situation, TestId,
+    TestResult, TestSpec, conclude, judge,
 };
 use holdfast_joblog::{EntryKey, JobId, JobState, TestEvent};
 use serde::{Deserialize, Serialize};
@@ -87,22 +87,22 @@ impl JobView {
     /// None if not even the commonest circuit can be built, which the data of diagnosis rules out.
     #[cfg(test)]
     pub(crate) fn of(log: JobState, before: Option<Self>, policy: Policy) -> Option<Self> {
-        let mut view = Self::judged(log, before, policy)?;
+        let mut view = Self::judged(log, before)?;
         view.reason(policy);
         Some(view)
     }
 
     /// The same, but where finding and next test would change they are still those of `before`: that takes longer
     /// than a tap may, and a result can be shown without them. [`JobView::reason`] brings them up to date.
-    pub(crate) fn judged(log: JobState, before: Option<Self>, policy: Policy) -> Option<Self> {
+    pub(crate) fn judged(log: JobState, before: Option<Self>) -> Option<Self> {
         let (choice, circuit) = situation::circuit(&log)?;
         let situation = situation::situation(&log);
         let (readings, behind) = readings(&log);
         let Some(before) = before.filter(|b| b.id == log.job) else {
             let specs = Catalogue::standard().tests_for(&circuit, &situation);
             let done = judged(&circuit, &situation, &readings, Vec::new());
-            let (finding, next) = reasoning(&circuit, &situation, &done, policy);
-            let (id, reasoned) = (log.job, Reasoned::Now);
+            let (finding, next) = nothing_yet();
+            let (id, reasoned) = (log.job, Reasoned::Before);
             return Some(Self {
                 id,
                 log,
@@ -212,6 +212,26 @@ impl JobView {
             .map(|repair| &repair.value)
             .find(|repair| repair.done)
     }
+}
+
+/// What stands until the first reasoning; no screen that shows it is composed before that.
+fn nothing_yet() -> (Finding, Next) {
+    let finding = Finding {
+        causes: Vec::new(),
+        decided: false,
+        parts: Vec::new(),
+        explains_complaint: None,
+        left_open: Vec::new(),
+        speaks_for: Vec::new(),
+        speaks_against: Vec::new(),
+        inseparable: Vec::new(),
+    };
+    (
+        finding,
+        Next::Stop {
+            why: Message::new("finding-nothing-known"),
+        },
+    )
 }
 
 /// Finding and next test.

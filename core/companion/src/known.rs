@@ -82,7 +82,7 @@ impl Companion {
                 if log.record.is_empty() {
                     None
                 } else {
-                    JobView::judged(log, before, self.policy)
+                    JobView::judged(log, before)
                 }
             }
         };

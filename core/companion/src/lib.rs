@@ -17,6 +17,7 @@ mod settings;
 mod situation;
 mod text;
 mod turn;
+mod typed;
 mod work;
 mod works;
 

@@ -22,9 +22,10 @@ use crate::flow::parts::{entry, primary, text_field, words};
 use crate::flow::reading::{Handed, hand_in};
 use crate::flow::test::measurement;
 use crate::protocol::{Action, Body, Field, FieldId, Keys, MeterScreen};
-use crate::session::{At, Stage, TestAt, Typed, ValuesAt};
+use crate::session::{At, Stage, TestAt, ValuesAt};
 use crate::text::Args;
 use crate::turn::Turn;
+use crate::typed::Typed;
 
 /// A hold's figures to be put right.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]

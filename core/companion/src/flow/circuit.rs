@@ -20,9 +20,10 @@ use crate::flow::numbers::NumberField;
 use crate::flow::parts::{entry, one_of, option, plain, primary, quiet, section, tap, words};
 use crate::flow::vehicle::{key, state_circuit};
 use crate::protocol::{Action, Body, FieldId, FormItem, FormScreen, Frame, Pick, Section};
-use crate::session::{At, CircuitDraft, NoticeAt, Typed, VehicleDraft};
+use crate::session::{At, CircuitDraft, NoticeAt, VehicleDraft};
 use crate::text::Args;
 use crate::turn::Turn;
+use crate::typed::Typed;
 
 /// A mount added by hand: air in it, cm³, and its hose, m. From memory, to be put right by the person.
 const ADDED_CHAMBER_CM3: f64 = 80.0;

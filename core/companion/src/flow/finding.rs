@@ -11,11 +11,16 @@ use holdfast_joblog::{CauseRecord, Closed, Payload};
 use crate::companion::Companion;
 use crate::compose;
 use crate::error::ActError;
+use crate::flow::parts::quiet;
 use crate::flow::places;
-use crate::protocol::{Action, Body, Frame};
+use crate::job::JobView;
+use crate::protocol::{Action, Body, Button, Frame};
 use crate::session::At;
+use crate::text::Args;
 use crate::turn::Turn;
 
+/// A cause from here on may be repaired before it is certain.
+const LIKELY: f64 = 0.5;
 /// Causes kept with the closed job.
 const CAUSES_KEPT: usize = 5;
 
@@ -57,10 +62,33 @@ pub(super) fn close(core: &Companion, turn: &mut Turn<'_>) {
 
 pub(super) fn screen(core: &Companion) -> (Frame, Body) {
     let body = match &core.job {
-        Some(job) => Body::Finding {
-            finding: compose::finding(&core.texts, job),
-        },
+        Some(job) => {
+            let mut finding = compose::finding(&core.texts, job);
+            finding.buttons.extend(repair_anyway(core, job));
+            Body::Finding { finding }
+        }
         None => core.nothing(),
     };
     (Frame::titled(core.say("finding-title")), body)
+}
+
+/// The likeliest part, where nothing is decided: a person may know more than the tests, and the retest will tell.
+fn repair_anyway(core: &Companion, job: &JobView) -> Option<Button> {
+    let likeliest = job
+        .finding
+        .causes
+        .first()
+        .filter(|cause| cause.p >= LIKELY && !job.finding.decided)?;
+    let part = &likeliest.faults.first()?.component;
+    job.circuit.component(part)?;
+    let label = core.say_with(
+        "finding-repair-anyway",
+        &Args::new().text("part", core.texts.part(part)),
+    );
+    Some(quiet(
+        label,
+        Action::Repair {
+            component: part.to_string(),
+        },
+    ))
 }

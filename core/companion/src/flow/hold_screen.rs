@@ -167,13 +167,7 @@ fn start_again(core: &Companion) -> Button {
 
 fn pump(core: &Companion, spec: &TestSpec, strokes: u32) -> HoldPhase {
     let target = core.job.as_ref().map_or_else(String::new, |job| {
-        let target = hold_target(&job.situation);
-        let args = Args::new().text("target", core.texts.vacuum_in(target.vacuum, core.gauge_unit()));
-        format!(
-            "{} {}",
-            core.say_with("hold-pump-to", &args),
-            core.texts.message(&target.why)
-        )
+        core.texts.message(&hold_target(&job.situation).why)
     });
     let counted = usize::try_from(strokes).unwrap_or(usize::MAX);
     HoldPhase::Pump {

@@ -4,8 +4,8 @@ use holdfast_measure::{Bound, NumberError, QuantityError, parse_number};
 
 use crate::companion::Companion;
 use crate::protocol::{Field, FieldId, Keys};
-use crate::session::Typed;
 use crate::text::Args;
+use crate::typed::Typed;
 
 /// A number that can be typed: its field, its label's key and its range.
 #[derive(Clone)]
@@ -85,6 +85,9 @@ pub(crate) fn range(core: &Companion, bound: &Bound) -> String {
 
 fn range_args(core: &Companion, min: f64, max: f64, unit: &str) -> Args {
     let shown = |figure| {
+        if unit == "Ω" {
+            return core.texts.ohms(figure);
+        }
         let number = plain(core, figure);
         if unit.is_empty() {
             number

@@ -29,9 +29,10 @@ use crate::protocol::{
     Action, Body, Choice, ChoiceKind, FieldId, FormItem, Frame, Keys, PhotoCard, PhotoScreen, PhotoSource,
     PhotoSubject, Pick, Request,
 };
-use crate::session::{At, NoticeAt, PhotoAt, Typed};
+use crate::session::{At, NoticeAt, PhotoAt};
 use crate::text::Args;
 use crate::turn::Turn;
+use crate::typed::Typed;
 use crate::work::{Go, Product, Task};
 
 /// The marks of the palette, by id.

@@ -6,10 +6,11 @@ use crate::flow::parts::{plain, quiet};
 use crate::flow::{circuit, prepare, settings, vehicle};
 use crate::protocol::{Action, Frame, Notice, PhonePart, Place, Request};
 use crate::session::{
-    At, CircuitDraft, NoticeAt, PrepareDraft, Purpose, RepairDraft, Stage, TestAt, Typed, VehicleDraft,
+    At, CircuitDraft, NoticeAt, PrepareDraft, Purpose, RepairDraft, Stage, TestAt, VehicleDraft,
 };
 use crate::text::Args;
 use crate::turn::Turn;
+use crate::typed::Typed;
 
 /// Milliseconds between ticks while seconds run.
 const TICK_MS: u32 = 100;

@@ -14,9 +14,10 @@ use crate::error::ActError;
 use crate::flow::numbers::{self, NumberField};
 use crate::flow::parts::{any_of, entry, one_of, option, section, text_field, words};
 use crate::protocol::{Action, Body, FieldId, FormItem, FormScreen, Frame, Keys, Pick, Section};
-use crate::session::{At, Typed};
+use crate::session::At;
 use crate::settings::Settings;
 use crate::turn::Turn;
+use crate::typed::Typed;
 
 /// Accuracy grades as dials name them: ASME B40.100.
 const GRADES: [&str; 8] = ["4A", "3A", "2A", "1A", "A", "B", "C", "D"];

@@ -118,7 +118,7 @@ brief-unticked = { $count ->
 brief-minutes = About { $minutes }
 question-change = Enter it again
 question-keep = It really reads that
-result-on = On
+result-on = Next
 result-to-report = Report
 result-redo = Do it again
 result-do-it = Do it now
@@ -127,7 +127,6 @@ result-go-on = Go on for { $seconds }
 
 ## Hold
 
-hold-pump-to = Pump to { $target }.
 hold-strokes = { $count ->
     [0] No strokes yet
     [one] One stroke
@@ -210,6 +209,7 @@ problem-photo-too-large-plain = This picture is too large. Take a smaller one.
 ## Finding and repair
 
 finding-title = Finding
+finding-repair-anyway = Not certain. Repair the { $part } anyway
 repair-title = Repair: { $part }
 repair-mind = What to mind
 repair-what = What was done
