@@ -8,13 +8,13 @@ use holdfast_joblog::{Condition, Store, UseError, Write};
 use crate::drawn::Drawn;
 use crate::error::{ActError, OpenError, key_in_use};
 use crate::flow;
-use crate::job::JobView;
+use crate::job::{Conclusion, JobView};
 use crate::moving::Moving;
 use crate::protocol::{Action, Body, Clock, Frame, PhoneFacts, Request, Screen, Update};
 use crate::session::{NoticeAt, Session};
 use crate::text::Texts;
 use crate::turn::{Seen, Turn};
-use crate::work::{Product, Work};
+use crate::work::{Go, Product, Work};
 use crate::works::Works;
 
 /// The app without a face.
@@ -32,6 +32,8 @@ pub struct Companion {
     pub(crate) works: Works,
     pub(crate) policy: Policy,
     pub(crate) drawn: Drawn,
+    /// What was reasoned out ahead of being logged.
+    pub(crate) foreseen: Option<Conclusion>,
     saved: String,
     rev: u64,
     shown: Option<(Frame, Body)>,
@@ -81,6 +83,7 @@ impl Companion {
             works: Works::default(),
             policy: Policy::Guided,
             drawn: Drawn::default(),
+            foreseen: None,
             saved,
             rev: 1,
             shown: None,
@@ -175,10 +178,12 @@ impl Companion {
         if self.works.is_reasoning() {
             return Ok(update);
         }
-        if let Some(reason) = self.job.as_ref().and_then(|job| job.to_reason(self.policy)) {
-            let id = self
-                .works
-                .offer_reasoning(Box::new(|_| Product::Conclusion(Box::new(reason()))));
+        let Some(job) = &self.job else { return Ok(update) };
+        let ahead = flow::situation_ahead(self);
+        let situation = ahead.as_ref().unwrap_or(&job.situation);
+        if let Some(reason) = job.to_reason(situation, self.foreseen.as_ref(), self.policy) {
+            let task = Box::new(|_: &mut dyn FnMut(u16) -> Go| Product::Conclusion(Box::new(reason())));
+            let id = self.works.offer_reasoning(task);
             update.requests.push(Request::Work { id });
         }
         Ok(update)
@@ -187,6 +192,7 @@ impl Companion {
     /// Finding and next test, if the screen shows them and they are out of date.
     fn reason_for_screen(&mut self) {
         if let (true, Some(job)) = (flow::shows_reasoning(&self.session.at), &mut self.job) {
+            self.foreseen = self.foreseen.take().and_then(|drawn| job.conclude(drawn));
             job.reason(self.policy);
         }
     }

@@ -163,10 +163,33 @@ impl JobView {
         }
     }
 
-    /// The reasoning still to be done, to be done elsewhere; none if it is done.
-    pub(crate) fn to_reason(&self, policy: Policy) -> Option<impl FnOnce() -> Conclusion + Send + use<>> {
-        let (circuit, situation, done) = (self.circuit.clone(), self.situation.clone(), self.done.clone());
-        (self.reasoned == Reasoned::Before).then_some(move || {
+    /// The reasoning still to be done for a situation that holds or is about to, to be done elsewhere. None if it is
+    /// done, or `drawn` is it.
+    pub(crate) fn to_reason(
+        &self,
+        situation: &Situation,
+        drawn: Option<&Conclusion>,
+        policy: Policy,
+    ) -> Option<impl FnOnce() -> Conclusion + Send + use<>> {
+        let done = self.reasoned == Reasoned::Now && self.situation == *situation;
+        let readings = || self.done.iter().map(|(reading, _)| reading);
+        let drawn = drawn.is_some_and(|drawn| {
+            drawn.circuit == self.circuit
+                && drawn.situation == *situation
+                && drawn.done.iter().map(|(reading, _)| reading).eq(readings())
+        });
+        if done || drawn {
+            return None;
+        }
+        let readings: Vec<Reading> = readings().cloned().collect();
+        let known = if self.situation == *situation {
+            self.done.clone()
+        } else {
+            Vec::new()
+        };
+        let (circuit, situation) = (self.circuit.clone(), situation.clone());
+        Some(move || {
+            let done = judged(&circuit, &situation, &readings, known);
             let (finding, next) = reasoning(&circuit, &situation, &done, policy);
             Conclusion {
                 circuit,
@@ -178,14 +201,16 @@ impl JobView {
         })
     }
 
-    /// Takes up a conclusion drawn elsewhere, if it is of what is known now.
-    pub(crate) fn conclude(&mut self, drawn: Conclusion) {
+    /// Takes up a conclusion drawn elsewhere; gives it back if it is not of what is known now.
+    pub(crate) fn conclude(&mut self, drawn: Conclusion) -> Option<Conclusion> {
         let of_now =
             drawn.circuit == self.circuit && drawn.situation == self.situation && drawn.done == self.done;
-        if of_now && self.reasoned == Reasoned::Before {
-            (self.finding, self.next) = (drawn.finding, drawn.next);
-            self.reasoned = Reasoned::Now;
+        if !of_now {
+            return Some(drawn);
         }
+        (self.finding, self.next) = (drawn.finding, drawn.next);
+        self.reasoned = Reasoned::Now;
+        None
     }
 
     /// The test's catalogue entry, if it can be offered.

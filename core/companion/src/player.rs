@@ -182,6 +182,7 @@ impl Companion {
     /// As reading the log.
     pub fn play_by(&mut self, policy: Policy) -> Result<(), crate::ActError> {
         self.policy = policy;
+        self.foreseen = None;
         self.job = None;
         self.take_up_job()?;
         Ok(())

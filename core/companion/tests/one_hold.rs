@@ -8,7 +8,9 @@
 
 mod phone;
 
-use holdfast_companion::{Action, Body, Buzz, HoldPhase, MarkShape, Place, ReportState, Request, TestStage};
+use holdfast_companion::{
+    Action, Body, Buzz, HoldPhase, MarkShape, Pick, Place, ReportState, Request, TestStage,
+};
 use holdfast_diagnose::Outcome;
 use phone::{Phone, button};
 
@@ -152,4 +154,34 @@ fn a_result_does_not_wait_for_the_reasoning_and_both_ways_lead_to_the_same() {
         phone.screen().body
     };
     assert_eq!(overview(true), overview(false));
+}
+
+#[test]
+fn the_first_overview_is_reasoned_out_while_the_form_before_it_is_filled_in() {
+    let first = |reasoned_elsewhere: bool| {
+        let mut phone = Phone::new();
+        phone.send(Action::NewJob);
+        phone.pick(Pick::Complaint {
+            id: "shake_idle".into(),
+        });
+        phone.send(Action::Confirm);
+        phone.pick(Pick::Tool {
+            id: "hand-pump".into(),
+        });
+        phone.tick_cautions();
+        for _ in 0..3 {
+            if reasoned_elsewhere {
+                phone.work();
+            }
+        }
+        phone.send(Action::Confirm);
+        let asked = phone.send(Action::Resume).requests;
+        assert_eq!(
+            asked.iter().any(|r| matches!(r, Request::Work { .. })),
+            false,
+            "nothing is left to do"
+        );
+        phone.screen().body
+    };
+    assert_eq!(first(true), first(false));
 }

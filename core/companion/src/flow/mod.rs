@@ -27,6 +27,8 @@ mod test;
 mod values;
 mod vehicle;
 
+use holdfast_diagnose::Situation;
+
 use crate::companion::Companion;
 use crate::error::ActError;
 use crate::protocol::{Action, Body, Frame};
@@ -98,6 +100,14 @@ pub(crate) fn shows_reasoning(at: &At) -> bool {
         At::Overview | At::Finding | At::Repaired(_) | At::Report => true,
         At::Test(at) => matches!(at.stage, Stage::Brief { .. }),
         _ => false,
+    }
+}
+
+/// The situation as it will stand when the form on the screen is confirmed; none where no form changes it.
+pub(crate) fn situation_ahead(core: &Companion) -> Option<Situation> {
+    match &core.session.at {
+        At::Prepare(draft) => prepare::situation_ahead(core, draft),
+        _ => None,
     }
 }
 

@@ -131,9 +131,10 @@ pub(super) fn work_done(core: &mut Companion, id: u64, turn: &mut Turn<'_>) -> R
     let product = core.works.finish(id);
     if let Some(Product::Conclusion(drawn)) = product {
         turn.seen = Seen::Same;
-        if let Some(job) = &mut core.job {
-            job.conclude(*drawn);
-        }
+        core.foreseen = match &mut core.job {
+            Some(job) => job.conclude(*drawn),
+            None => None,
+        };
         return Ok(());
     }
     core.session.notice = None;
