@@ -79,6 +79,8 @@ pub(crate) struct Rates {
     pub floating_pin: Figure,
     /// A module that shows no command with the connector off.
     pub open_load_off: Figure,
+    /// A second fault of the car for each car with a first.
+    pub second_fault: Figure,
     /// The module commands at plain idle, where nobody knows the window.
     pub window_idle: Figure,
     /// The ground side is switched, where nobody knows.

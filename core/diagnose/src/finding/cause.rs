@@ -45,11 +45,17 @@ impl Reasoned<'_> {
     /// What a cause breaks in turn.
     pub(super) fn broken_in_turn(&self, cause: &Evaluated) -> Vec<FaultId> {
         let electric = cause.faults.iter().any(|f| self.model.faults[*f].is_electric());
-        let way = cause.ways.first().filter(|_| electric);
-        way.map_or_else(Vec::new, |w| {
+        let setting = self.model.settings.first().map(|(s, _)| *s).unwrap_or_default();
+        let (sizes, setting) = cause
+            .ways
+            .first()
+            .map_or(([0.0; 2], setting), |way| (way.at_work, way.setting));
+        if electric {
             self.model
-                .broken_in_turn(&cause.world(&self.model, w.at_work), w.setting)
-        })
+                .broken_in_turn(&cause.world(&self.model, sizes), setting)
+        } else {
+            Vec::new()
+        }
     }
 
     /// Faults that the readings have not ruled out, beside the first cause.

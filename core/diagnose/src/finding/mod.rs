@@ -2,12 +2,14 @@
 
 mod cause;
 mod evidence;
+mod remedy;
 mod stop;
 
 use serde::Serialize;
 
 pub use cause::Cause;
-pub(crate) use stop::{Remedy, Standing};
+pub(crate) use remedy::Remedy;
+pub(crate) use stop::Standing;
 
 use crate::faults::Fix;
 use crate::inference::{Model, Observation, Posterior, rank};
@@ -48,12 +50,11 @@ pub(crate) struct Reasoned<'a> {
 }
 
 impl<'a> Reasoned<'a> {
-    /// Draws the conclusions; `weigh_each` as in [`rank`]. Readings taken after a repair describe another car and don't count.
+    /// Draws the conclusions. Readings taken after a repair describe another car and don't count.
     pub fn new(
         circuit: &'a Circuit,
         situation: &'a Situation,
         readings: &[(Reading, TestResult)],
-        weigh_each: bool,
     ) -> Self {
         let before: Vec<&Reading> = readings
             .iter()
@@ -63,7 +64,7 @@ impl<'a> Reasoned<'a> {
         let model = Model::new(circuit, situation).knowing(&before);
         let mut observations: Vec<Observation> = before.iter().filter_map(|r| model.observe(r)).collect();
         observations.extend(model.complained());
-        let posterior = rank(&model, &observations, weigh_each);
+        let posterior = rank(&model, &observations);
         let tests = before.iter().map(|r| r.test.clone()).collect();
         Self {
             model,
@@ -78,7 +79,7 @@ impl<'a> Reasoned<'a> {
 ///
 /// The order of the readings doesn't matter. Readings with `after_repair` are left out.
 pub fn finding(circuit: &Circuit, situation: &Situation, readings: &[(Reading, TestResult)]) -> Finding {
-    let reasoned = Reasoned::new(circuit, situation, readings, true);
+    let reasoned = Reasoned::new(circuit, situation, readings);
     reasoned.finding(readings)
 }
 
@@ -109,7 +110,7 @@ impl Reasoned<'_> {
 /// A part that no test is about is tried by the complaint.
 pub fn retest_for(circuit: &Circuit, readings: &[(Reading, TestResult)], part: &ComponentId) -> TestId {
     let situation = Situation::default();
-    let reasoned = Reasoned::new(circuit, &situation, readings, false);
+    let reasoned = Reasoned::new(circuit, &situation, readings);
     reasoned
         .retest(part)
         .unwrap_or_else(|| TestId::of(TestKind::Complaint))

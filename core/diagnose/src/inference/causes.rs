@@ -63,6 +63,18 @@ impl Fault {
         self.effects.iter().any(Effect::is_electric)
     }
 
+    /// Whether the two can't be there at once: one part stuck both ways, or what the one opens is open by the other.
+    pub fn excludes(&self, other: &Self) -> bool {
+        let of = |effects: &[Effect], what: fn(&Effect) -> bool| effects.iter().any(what);
+        let both = |what: fn(&Effect) -> bool| of(self.effects, what) && of(other.effects, what);
+        self.part.is_some()
+            && self.part == other.part
+            && (both(|e| matches!(e, Effect::Stuck(_)))
+                || both(|e| matches!(e, Effect::Command(_)))
+                || both(|e| matches!(e, Effect::Opens | Effect::Series(_)))
+                || both(|e| matches!(e, Effect::Blocks | Effect::Misrouted)))
+    }
+
     /// Whether it is a cause outside the circuit.
     pub fn is_outside(&self) -> bool {
         self.part.is_none()

@@ -37,11 +37,11 @@ pub(crate) struct HoldSeen {
 }
 
 /// What the pump sees: leak std cm³/min, volume and its standard uncertainty cm³.
-#[derive(Debug, Clone, Copy)]
-struct Trapped {
-    leak: f64,
-    volume: f64,
-    volume_u: f64,
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Trapped {
+    pub leak: f64,
+    pub volume: f64,
+    pub volume_u: f64,
 }
 
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -146,18 +146,19 @@ impl Model<'_> {
         Some(HoldScope { parts, entries })
     }
 
-    /// What the pump sees, tester included.
-    fn under_vacuum(&self, world: &World, scope: &HoldScope) -> Trapped {
+    /// What the pump sees, tester included, and which parts it reaches.
+    pub(super) fn under_vacuum(&self, world: &World, scope: &HoldScope) -> (Trapped, Vec<bool>) {
         let sound = self.data.physics.sound_leak_std_cm3_min.value;
         let mut leak = world.of(self.layout.tester).leak + sound;
         let (mut volume, mut variance) = (self.situation.instruments.pump_cm3, 0.0);
-        let mut seen = vec![false; self.layout.down.len()];
+        let mut reached = vec![false; self.layout.down.len()];
         let mut todo = scope.entries.clone();
         while let Some(part) = todo.pop() {
             let condition = world.of(Some(part));
-            if std::mem::replace(&mut seen[part], true) || condition.blocks || !scope.parts.contains(&part) {
+            if reached[part] || condition.blocks || !scope.parts.contains(&part) {
                 continue;
             }
+            reached[part] = true;
             if Some(part) != self.layout.tester {
                 let own = self.layout.circuit.components[part].volume();
                 volume += own.value * 1e6;
@@ -175,17 +176,18 @@ impl Model<'_> {
                 todo.extend(self.layout.up[part].iter().chain(&self.layout.down[part]));
             }
         }
-        Trapped {
+        let trapped = Trapped {
             leak,
             volume,
             volume_u: variance.sqrt(),
-        }
+        };
+        (trapped, reached)
     }
 
     /// Strokes that a hold of a sound circuit takes to `start` kPa.
     pub(crate) fn usual_strokes(&self, test: &TestId, start: f64) -> Option<f64> {
         let scope = self.hold_scope(test)?;
-        let volume = self.under_vacuum(&self.world(&[]), &scope).volume;
+        let volume = self.under_vacuum(&self.world(&[]), &scope).0.volume;
         Some((self.ideal_strokes(volume, start) * self.data.physics.strokes_worn.value).max(1.0))
     }
 
@@ -198,9 +200,8 @@ impl Model<'_> {
         )
     }
 
-    /// Probability density of a hold under a supposed cause.
-    pub(super) fn hold_likelihood(&self, world: &World, scope: &HoldScope, seen: &HoldSeen) -> f64 {
-        let trapped = self.under_vacuum(world, scope);
+    /// Probability density of a hold with this trapped.
+    pub(super) fn hold_likelihood(&self, trapped: Trapped, seen: &HoldSeen) -> f64 {
         let course: f64 = seen
             .readings
             .iter()

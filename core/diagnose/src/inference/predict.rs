@@ -68,23 +68,6 @@ pub(crate) fn is_by_hand(seen: &Observation) -> bool {
     depends(&seen.seen, seen.test.kind) == Depends::Signs
 }
 
-impl Observation {
-    /// Whether the observation can't tell two settings apart. `electric`: some fault changes the electric side.
-    pub(crate) fn is_blind_to(&self, electric: bool, a: Setting, b: Setting) -> bool {
-        let wired = a.ground_switched == b.ground_switched && a.ignition_fed == b.ignition_fed;
-        let windowed = a.window_at_idle == b.window_at_idle;
-        let softens = a.softens == b.softens;
-        let complaint = matches!(self.seen, Seen::Complaint) || self.test.kind == TestKind::Complaint;
-        match depends(&self.seen, self.test.kind) {
-            Depends::Rest | Depends::Signs => true,
-            Depends::Electric => wired && windowed,
-            // With sound electrics it doesn't matter how they are wired; a complaint is felt with the window met.
-            Depends::Work if complaint => softens && (wired || !electric),
-            Depends::Work => windowed && (wired || !electric),
-        }
-    }
-}
-
 impl Model<'_> {
     /// Whether any of the faults can change what an observation shows.
     pub(crate) fn touches(&self, seen: &Observation, faults: &[usize]) -> bool {
@@ -115,7 +98,7 @@ impl Model<'_> {
             Seen::Hold(hold) => seen
                 .scope
                 .as_ref()
-                .map_or(1.0, |scope| self.hold_likelihood(&case.world, scope, hold)),
+                .map_or(1.0, |scope| self.hold_likelihood(self.under_vacuum(&case.world, scope).0, hold)),
             Seen::Look(parts) => self.look(&case.world, parts),
             Seen::Complaint => self.complaints(case),
             Seen::Fields(values) => {

@@ -3,6 +3,12 @@
 use proptest::prelude::*;
 use serde_json::json;
 
+use super::bayes::log_sum;
+use super::causes::Size;
+use super::condition::Setting;
+use super::hypotheses::hypotheses;
+use super::sizes::{self, Points};
+use super::{Case, Evaluated, Model, Observation, depends_at_rest, rank, weigh};
 use crate::finding::tests::{Job, jobs, sound_answers};
 use crate::{Finding, Policy, Reading, TestResult, finding};
 
@@ -167,6 +173,126 @@ proptest! {
         for cause in &one.causes {
             let same = other.causes.iter().find(|c| c.faults == cause.faults).unwrap();
             prop_assert!((cause.p - same.p).abs() < 1e-9);
+        }
+    }
+}
+
+/// An independent way: every size and setting on a plain grid, every reading looked at in the whole world of the cause.
+#[test]
+fn the_ranking_agrees_with_plain_enumeration() {
+    for name in ["leaking front mount", "open coil"] {
+        let job = job(name);
+        let (readings, ..) = job.play(Policy::Guided);
+        let readings: Vec<&Reading> = readings.iter().map(|(r, _)| r).collect();
+        let model = Model::new(&job.circuit, &job.situation).knowing(&readings);
+        let seen: Vec<Observation> = readings
+            .iter()
+            .filter_map(|r| model.observe(r))
+            .chain(model.complained())
+            .collect();
+        let ranked = rank(&model, &seen);
+        let reference = &ranked.causes[0];
+        let base = plain(&model, &seen, &reference.faults);
+        let mut compared = 0;
+        for cause in ranked.causes.iter().filter(|c| c.p > 1e-12).step_by(7).take(120) {
+            let by_hand = plain(&model, &seen, &cause.faults) - base;
+            let prior = |c: &Evaluated| prior_ln(&model, &c.faults);
+            let ours = (cause.p / reference.p).ln() - prior(cause) + prior(reference);
+            assert!(
+                (ours - by_hand).abs() < 0.25,
+                "{name}: {:?}: {ours} against {by_hand}",
+                cause.faults.iter().map(|f| model.faults[*f].id.to_string()).collect::<Vec<_>>()
+            );
+            compared += 1;
+        }
+        assert!(compared >= 40, "{name}: {compared}");
+    }
+}
+
+fn prior_ln(model: &Model<'_>, faults: &[usize]) -> f64 {
+    hypotheses(model)
+        .iter()
+        .find(|h| h.faults() == faults)
+        .unwrap()
+        .ln_weight
+}
+
+/// ln likelihood of everything seen, by brute force.
+fn plain(model: &Model<'_>, seen: &[Observation], faults: &[usize]) -> f64 {
+    let sizes = |at: usize| -> Vec<(f64, f64, f64)> {
+        match faults.get(at).map(|f| model.faults[*f].size()) {
+            Some(Size::Leak(spread)) => {
+                let points = Points::of_leak(spread, true);
+                let link = sizes::link(&points, model.data.physics.leak_at_work_times.0);
+                points
+                    .sizes
+                    .iter()
+                    .zip(&points.weights)
+                    .zip(link)
+                    .flat_map(|((rest, weight), row)| {
+                        sizes::at_work()
+                            .into_iter()
+                            .zip(row)
+                            .filter(|(_, p)| *p > 1e-4)
+                            .map(|(work, p)| (*rest, work, weight * p))
+                            .collect::<Vec<_>>()
+                    })
+                    .collect()
+            }
+            Some(Size::Resistance(spread)) => {
+                let points = Points::spread_over(spread, 41);
+                points.sizes.iter().zip(&points.weights).map(|(s, w)| (*s, *s, *w)).collect()
+            }
+            _ => vec![(0.0, 0.0, 1.0)],
+        }
+    };
+    let (first, second) = (sizes(0), sizes(1));
+    let (at_rest, others): (Vec<&Observation>, Vec<&Observation>) = seen.iter().partition(|o| depends_at_rest(o));
+    let ln = |seen: &[&Observation], sized: [f64; 2], setting: Setting| -> f64 {
+        let sized: Vec<(usize, f64)> = faults.iter().copied().zip(sized).collect();
+        let world = model.world(&sized);
+        let case = Case::new(&world, setting);
+        seen.iter().map(|o| model.likelihood(o, &case).ln()).sum()
+    };
+    // What each pair of sizes at rest and at work says is worked out once.
+    let mut known: std::collections::BTreeMap<[u64; 2], [f64; 2]> = std::collections::BTreeMap::new();
+    let mut of = |rest: bool, sizes: [f64; 2]| -> f64 {
+        let entry = known.entry(sizes.map(f64::to_bits)).or_insert([f64::NAN; 2]);
+        let at = usize::from(rest);
+        if entry[at].is_nan() {
+            entry[at] = if rest {
+                ln(&at_rest, sizes, Setting::default())
+            } else {
+                log_sum(model.settings.iter().map(|(s, p)| p.ln() + ln(&others, sizes, *s)))
+            };
+        }
+        entry[at]
+    };
+    let mut terms = Vec::new();
+    for (rest_a, work_a, p_a) in &first {
+        for (rest_b, work_b, p_b) in &second {
+            terms.push((p_a * p_b).ln() + of(true, [*rest_a, *rest_b]) + of(false, [*work_a, *work_b]));
+        }
+    }
+    log_sum(terms.iter().copied())
+}
+
+#[test]
+fn time_of_a_ranking() {
+    for name in ["leaking front mount", "open coil"] {
+        let job = job(name);
+        let (readings, ..) = job.play(Policy::Guided);
+        let refs: Vec<&Reading> = readings.iter().map(|(r, _)| r).collect();
+        for n in 0..=refs.len() {
+            let model = Model::new(&job.circuit, &job.situation).knowing(&refs[..n]);
+            let seen: Vec<Observation> = refs[..n]
+                .iter()
+                .filter_map(|r| model.observe(r))
+                .chain(model.complained())
+                .collect();
+            let start = std::time::Instant::now();
+            let p = weigh(&model, &seen);
+            println!("{name} {n}: {:?} {} causes", start.elapsed(), p.causes.len());
         }
     }
 }

@@ -47,7 +47,7 @@ pub fn next(
     readings: &[(Reading, TestResult)],
     policy: Policy,
 ) -> Next {
-    Reasoned::new(circuit, situation, readings, false).next(policy)
+    Reasoned::new(circuit, situation, readings).next(policy)
 }
 
 /// The finding and what to do next, in one go: the same as [`crate::finding`] and [`next`] at less cost.
@@ -57,7 +57,7 @@ pub fn conclude(
     readings: &[(Reading, TestResult)],
     policy: Policy,
 ) -> (Finding, Next) {
-    let reasoned = Reasoned::new(circuit, situation, readings, true);
+    let reasoned = Reasoned::new(circuit, situation, readings);
     (reasoned.finding(readings), reasoned.next(policy))
 }
 
