@@ -15,20 +15,37 @@ pub struct Cause {
     pub p: f64,
 }
 
+/// From this probability on the tester's fault is the first thing to see to.
+const TESTER_IN_DOUBT: f64 = 0.5;
 /// Causes less likely than this are left out of "left open".
 const WORTH_NAMING: f64 = 0.02;
 
 impl Reasoned<'_> {
     /// Every cause, the likeliest first.
-    pub(super) fn causes(&self) -> Vec<Cause> {
-        self.posterior
-            .causes
-            .iter()
-            .map(|c| Cause {
-                faults: self.faults_of(c),
-                p: c.p,
-            })
-            .collect()
+    ///
+    /// While the tester is in doubt and no part is sure, its fault stands for everything it comes with: its readings say
+    /// little about the car.
+    pub(super) fn causes(&self, decided: bool) -> Vec<Cause> {
+        let is_tester = |f: &usize| self.model.faults[*f].tester;
+        let in_doubt = |c: &&Evaluated| c.faults.iter().any(is_tester);
+        let doubt: f64 = self.posterior.causes.iter().filter(in_doubt).map(|c| c.p).sum();
+        let lumped = !decided && doubt >= TESTER_IN_DOUBT;
+        let mut causes: Vec<Cause> = Vec::with_capacity(self.posterior.causes.len());
+        for cause in &self.posterior.causes {
+            let faults = if lumped && in_doubt(&cause) {
+                let of_tester = cause.faults.iter().filter(|f| is_tester(f));
+                of_tester.map(|f| self.model.faults[*f].id.clone()).collect()
+            } else {
+                self.faults_of(cause)
+            };
+            let known = causes.iter_mut().find(|c| lumped && c.faults == faults);
+            match known {
+                Some(known) => known.p += cause.p,
+                None => causes.push(Cause { faults, p: cause.p }),
+            }
+        }
+        causes.sort_by(|a, b| b.p.total_cmp(&a.p));
+        causes
     }
 
     /// The faults of a cause and what they break in turn, such as the fuse that a chafed wire blows.

@@ -51,11 +51,7 @@ pub(crate) struct Reasoned<'a> {
 
 impl<'a> Reasoned<'a> {
     /// Draws the conclusions. Readings taken after a repair describe another car and don't count.
-    pub fn new(
-        circuit: &'a Circuit,
-        situation: &'a Situation,
-        readings: &[(Reading, TestResult)],
-    ) -> Self {
+    pub fn new(circuit: &'a Circuit, situation: &'a Situation, readings: &[(Reading, TestResult)]) -> Self {
         let before: Vec<&Reading> = readings
             .iter()
             .map(|(r, _)| r)
@@ -97,7 +93,7 @@ impl Reasoned<'_> {
             explains_complaint: standing.explains,
             left_open: self.left_open(),
             inseparable: standing.inseparable,
-            causes: self.causes(),
+            causes: self.causes(standing.decided),
             speaks_for,
             speaks_against,
         }

@@ -1,7 +1,7 @@
 //! When it is enough: one thing to do is sure, or nothing that can be tested would change what to do.
 
 use super::{Reasoned, Remedy};
-use crate::inference::{Case, Evaluated};
+use crate::inference::{Case, Evaluated, Way};
 use crate::plan::Candidates;
 use crate::{Complaint, ComponentId};
 
@@ -20,8 +20,10 @@ pub(crate) struct Standing {
     pub inseparable: Vec<ComponentId>,
 }
 
-/// Share of a complaint that must be due to a cause before it counts as explained.
+/// Probability from which a complaint counts as explained by a cause.
 const EXPLAINED: f64 = 0.5;
+/// The same before that ends the search while something can still be tested.
+const SURELY_EXPLAINED: f64 = 0.65;
 /// With more remedies than this in play nothing is close to an end.
 const FEW: usize = 4;
 /// Parts at least this likely are named as not told apart.
@@ -39,11 +41,12 @@ impl Reasoned<'_> {
             .causes
             .iter()
             .find(|c| self.remedies_of(c).contains(&remedy));
-        let explains = first.and_then(|c| self.explains(c, &remedy, &parts));
+        let explained = first.and_then(|c| self.explained_by(c, &remedy, &parts));
         let enough = sure >= confidence && remedy != Remedy::Tester;
-        // A part that doesn't explain the complaint is not the end while something can still be tested; a sound circuit
+        // A part that may not explain the complaint is not the end while something can still be tested; a sound circuit
         // explains nothing by itself.
-        let met = enough && (explains != Some(false) || remedy == Remedy::Nothing);
+        let met =
+            enough && (remedy == Remedy::Nothing || explained.is_none_or(|share| share >= SURELY_EXPLAINED));
         // What could still be tested matters only where the rule is not met by itself, and where few remedies are left.
         let few = remedies.iter().filter(|(_, p)| *p >= SUSPECT).count() <= FEW;
         let exhausted = !met && (enough || few) && !Candidates::new(self).can_change();
@@ -59,7 +62,7 @@ impl Reasoned<'_> {
             parts: ids(parts),
             remedy,
             sure,
-            explains,
+            explains: explained.map(|share| share >= EXPLAINED),
         }
     }
 
@@ -67,8 +70,9 @@ impl Reasoned<'_> {
         self.model.layout.circuit.components[number].id.clone()
     }
 
-    /// Whether the faults of a cause that lie in these parts explain what is complained of, the others left aside.
-    fn explains(&self, cause: &Evaluated, remedy: &Remedy, parts: &[usize]) -> Option<bool> {
+    /// Probability that the faults of a cause that lie in these parts explain what is complained of, the others left
+    /// aside.
+    fn explained_by(&self, cause: &Evaluated, remedy: &Remedy, parts: &[usize]) -> Option<f64> {
         let complained = self
             .model
             .situation
@@ -80,22 +84,18 @@ impl Reasoned<'_> {
                 let part = self.model.faults[fault].part;
                 *remedy == Remedy::Nothing || part.is_some_and(|p| parts.contains(&p))
             };
-            let share: f64 = cause
-                .ways
-                .iter()
-                .map(|way| {
-                    let faults: Vec<(usize, f64)> = cause
-                        .faults
-                        .iter()
-                        .copied()
-                        .zip(way.at_work)
-                        .filter(|(f, _)| counts(*f))
-                        .collect();
-                    let world = self.model.world(&faults);
-                    way.weight * self.model.explained(&Case::new(&world, way.setting))
-                })
-                .sum();
-            share >= EXPLAINED
+            let of_way = |way: &Way| {
+                let faults: Vec<(usize, f64)> = cause
+                    .faults
+                    .iter()
+                    .copied()
+                    .zip(way.at_work)
+                    .filter(|(f, _)| counts(*f))
+                    .collect();
+                let world = self.model.world(&faults);
+                way.weight * self.model.explained(&Case::new(&world, way.setting))
+            };
+            cause.ways.iter().map(of_way).sum()
         })
     }
 }

@@ -193,9 +193,7 @@ impl<'m> Holds<'m> {
     fn work_out(&self, roles: &[Role; 2], shaping: &[usize]) -> AtRest {
         let both = roles.iter().all(|r| matches!(r, Role::Leak(..)));
         let sized = |role: &Role| match role {
-            Role::Leak(spread, _) | Role::Own(_, Some(spread)) => {
-                self.points.get(&(*spread, !both)).cloned()
-            }
+            Role::Leak(spread, _) | Role::Own(_, Some(spread)) => self.points.get(&(*spread, !both)).cloned(),
             Role::None | Role::Own(_, None) => None,
         };
         let none = || (Rc::new(Points::none()), Rc::new(vec![vec![1.0]]));
@@ -274,7 +272,12 @@ impl<'m> Holds<'m> {
 impl Hold<'_> {
     /// The course for what is trapped: with the same volume it is the same.
     fn course(&self, trapped: Trapped) -> Rc<Course> {
-        let same = |c: &&Rc<Course>| Trapped { leak: trapped.leak, ..c.trapped } == trapped;
+        let same = |c: &&Rc<Course>| {
+            Trapped {
+                leak: trapped.leak,
+                ..c.trapped
+            } == trapped
+        };
         if let Some(known) = self.courses.borrow().iter().find(same) {
             return Rc::clone(known);
         }

@@ -50,7 +50,11 @@ impl<'m> Signs<'m> {
                 }
             }
         };
-        self.sound.iter().enumerate().map(|(at, sound)| of(at, sound)).sum()
+        self.sound
+            .iter()
+            .enumerate()
+            .map(|(at, sound)| of(at, sound))
+            .sum()
     }
 
     /// Whether two faults can't get into each other's way: a look-over sees each part by itself.

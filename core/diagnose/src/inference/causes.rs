@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 
+use super::complaint::symptom_number;
 use super::layout::Layout;
 use crate::faults::{Effect, FaultData, Fix, Spread};
 use crate::{FaultId, LookState, TestKind};
@@ -13,7 +14,8 @@ pub(crate) struct Fault {
     /// The number of its component; `None` outside the circuit.
     pub part: Option<usize>,
     pub effects: &'static [Effect],
-    pub symptoms: &'static BTreeMap<String, f64>,
+    /// What is felt of it, by number, with the share of cars that show it.
+    pub symptoms: Vec<(usize, f64)>,
     pub signs: &'static BTreeMap<String, f64>,
     pub figures: &'static BTreeMap<String, f64>,
     /// Share of looked-over parts with this fault that show each state.
@@ -75,6 +77,13 @@ impl Fault {
                 || both(|e| matches!(e, Effect::Blocks | Effect::Misrouted)))
     }
 
+    /// Whether vacuum does not get past it.
+    pub fn hides_what_is_behind(&self) -> bool {
+        self.effects
+            .iter()
+            .any(|e| matches!(e, Effect::Blocks | Effect::Misrouted))
+    }
+
     /// Whether it is a cause outside the circuit.
     pub fn is_outside(&self) -> bool {
         self.part.is_none()
@@ -104,6 +113,13 @@ fn shown_by(signs: &BTreeMap<String, f64>, figures: &BTreeMap<String, f64>) -> V
     kinds
 }
 
+fn numbered(data: &FaultData, symptoms: &BTreeMap<String, f64>) -> Vec<(usize, f64)> {
+    symptoms
+        .iter()
+        .filter_map(|(name, p)| Some((symptom_number(data, name)?, *p)))
+        .collect()
+}
+
 /// Every fault of a circuit.
 pub(super) fn faults(layout: &Layout<'_>, data: &'static FaultData) -> Vec<Fault> {
     let inside = layout
@@ -119,7 +135,7 @@ pub(super) fn faults(layout: &Layout<'_>, data: &'static FaultData) -> Vec<Fault
                     id: FaultId::new(component.id.clone(), mode.mode.clone()),
                     part: Some(number),
                     effects: &mode.effects,
-                    symptoms: &mode.symptoms,
+                    symptoms: numbered(data, &mode.symptoms),
                     signs: &mode.signs,
                     figures: &mode.figures,
                     look: look(&mode.signs),
@@ -134,7 +150,7 @@ pub(super) fn faults(layout: &Layout<'_>, data: &'static FaultData) -> Vec<Fault
         id: FaultId::new(o.component.as_str(), o.mode.clone()),
         part: None,
         effects: &[],
-        symptoms: &o.symptoms,
+        symptoms: numbered(data, &o.symptoms),
         signs: &o.signs,
         figures: &o.figures,
         look: look(&o.signs),

@@ -121,7 +121,11 @@ impl<'m> Evaluation<'m> {
         let mut of_sound = 0;
         let mut add = |faults: &[usize]| {
             let electrics_of = meters.of(faults);
-            of_sound = of_sound.max(if faults.is_empty() { meters.known_works() } else { 0 });
+            of_sound = of_sound.max(if faults.is_empty() {
+                meters.known_works()
+            } else {
+                0
+            });
             let by_work = electrics_of.by_work();
             electrics.insert(
                 faults.to_vec(),
@@ -163,9 +167,7 @@ impl<'m> Evaluation<'m> {
 
     /// The electric and the other faults of a cause.
     fn sides(&self, faults: &[usize]) -> (Vec<usize>, Vec<usize>) {
-        faults
-            .iter()
-            .partition(|f| self.model.faults[**f].is_electric())
+        faults.iter().partition(|f| self.model.faults[**f].is_electric())
     }
 
     /// ln of weight × likelihood.
@@ -195,7 +197,12 @@ impl<'m> Evaluation<'m> {
             .filter(|(_, p)| *p > 0.0)
             .map(|(softens, p)| {
                 let likelihoods = at_work.of(work, softens).iter();
-                p * at_rest.work.iter().zip(likelihoods).map(|(w, l)| w * l).sum::<f64>()
+                p * at_rest
+                    .work
+                    .iter()
+                    .zip(likelihoods)
+                    .map(|(w, l)| w * l)
+                    .sum::<f64>()
             })
             .sum()
     }

@@ -63,6 +63,11 @@ pub(crate) fn depends_on_meter(seen: &Observation) -> bool {
     depends(&seen.seen, seen.test.kind) == Depends::Electric
 }
 
+/// Whether it matters for an observation what vacuum does to the mounts.
+pub(super) fn depends_on_softening(seen: &Observation) -> bool {
+    matches!(seen.seen, Seen::Complaint) || seen.test.kind == TestKind::Complaint
+}
+
 /// Whether an observation is of something seen or felt by hand, the same in any setting.
 pub(crate) fn is_by_hand(seen: &Observation) -> bool {
     depends(&seen.seen, seen.test.kind) == Depends::Signs
@@ -95,10 +100,9 @@ impl Model<'_> {
     /// Probability (density) of an observation in a world. Readings of the same test are comparable with each other only.
     pub(crate) fn likelihood(&self, seen: &Observation, case: &Case<'_>) -> f64 {
         match &seen.seen {
-            Seen::Hold(hold) => seen
-                .scope
-                .as_ref()
-                .map_or(1.0, |scope| self.hold_likelihood(self.under_vacuum(&case.world, scope).0, hold)),
+            Seen::Hold(hold) => seen.scope.as_ref().map_or(1.0, |scope| {
+                self.hold_likelihood(self.under_vacuum(&case.world, scope).0, hold)
+            }),
             Seen::Look(parts) => self.look(&case.world, parts),
             Seen::Complaint => self.complaints(case),
             Seen::Fields(values) => {

@@ -201,7 +201,11 @@ fn the_ranking_agrees_with_plain_enumeration() {
             assert!(
                 (ours - by_hand).abs() < 0.25,
                 "{name}: {:?}: {ours} against {by_hand}",
-                cause.faults.iter().map(|f| model.faults[*f].id.to_string()).collect::<Vec<_>>()
+                cause
+                    .faults
+                    .iter()
+                    .map(|f| model.faults[*f].id.to_string())
+                    .collect::<Vec<_>>()
             );
             compared += 1;
         }
@@ -241,13 +245,19 @@ fn plain(model: &Model<'_>, seen: &[Observation], faults: &[usize]) -> f64 {
             }
             Some(Size::Resistance(spread)) => {
                 let points = Points::spread_over(spread, 41);
-                points.sizes.iter().zip(&points.weights).map(|(s, w)| (*s, *s, *w)).collect()
+                points
+                    .sizes
+                    .iter()
+                    .zip(&points.weights)
+                    .map(|(s, w)| (*s, *s, *w))
+                    .collect()
             }
             _ => vec![(0.0, 0.0, 1.0)],
         }
     };
     let (first, second) = (sizes(0), sizes(1));
-    let (at_rest, others): (Vec<&Observation>, Vec<&Observation>) = seen.iter().partition(|o| depends_at_rest(o));
+    let (at_rest, others): (Vec<&Observation>, Vec<&Observation>) =
+        seen.iter().partition(|o| depends_at_rest(o));
     let ln = |seen: &[&Observation], sized: [f64; 2], setting: Setting| -> f64 {
         let sized: Vec<(usize, f64)> = faults.iter().copied().zip(sized).collect();
         let world = model.world(&sized);
@@ -263,7 +273,12 @@ fn plain(model: &Model<'_>, seen: &[Observation], faults: &[usize]) -> f64 {
             entry[at] = if rest {
                 ln(&at_rest, sizes, Setting::default())
             } else {
-                log_sum(model.settings.iter().map(|(s, p)| p.ln() + ln(&others, sizes, *s)))
+                log_sum(
+                    model
+                        .settings
+                        .iter()
+                        .map(|(s, p)| p.ln() + ln(&others, sizes, *s)),
+                )
             };
         }
         entry[at]
@@ -275,24 +290,4 @@ fn plain(model: &Model<'_>, seen: &[Observation], faults: &[usize]) -> f64 {
         }
     }
     log_sum(terms.iter().copied())
-}
-
-#[test]
-fn time_of_a_ranking() {
-    for name in ["leaking front mount", "open coil"] {
-        let job = job(name);
-        let (readings, ..) = job.play(Policy::Guided);
-        let refs: Vec<&Reading> = readings.iter().map(|(r, _)| r).collect();
-        for n in 0..=refs.len() {
-            let model = Model::new(&job.circuit, &job.situation).knowing(&refs[..n]);
-            let seen: Vec<Observation> = refs[..n]
-                .iter()
-                .filter_map(|r| model.observe(r))
-                .chain(model.complained())
-                .collect();
-            let start = std::time::Instant::now();
-            let p = weigh(&model, &seen);
-            println!("{name} {n}: {:?} {} causes", start.elapsed(), p.causes.len());
-        }
-    }
 }

@@ -46,12 +46,28 @@ pub(crate) struct Pulls {
     moves_on_jumper: Vec<bool>,
 }
 
+impl Pulls {
+    /// With the engine in a state.
+    pub fn of(&self, engine: EngineState) -> &[Pull] {
+        if engine == EngineState::InGear {
+            &self.in_gear
+        } else {
+            &self.idle
+        }
+    }
+}
+
 /// What was worked out for a world's vacuum side, by what the electric side does.
 pub(crate) type WorkedOut = Rc<RefCell<Vec<(Vec<Pull>, Rc<AtMounts>)>>>;
 
 impl Model<'_> {
-    /// What the electric side does to each valve, with the engine in a state.
-    fn pulls(&self, world: &World, setting: Setting, engine: EngineState) -> Vec<Pull> {
+    /// What the electric side does to each valve, with the engine in a state; an engine that stands still makes nothing.
+    pub(super) fn pulls(&self, world: &World, setting: Setting, engine: EngineState) -> Vec<Pull> {
+        let engine = if engine == EngineState::InGear {
+            engine
+        } else {
+            EngineState::Idle
+        };
         let pull = |drive: &DriveParts| {
             let electric = Electric::new(self, world, drive, setting, engine, None);
             let energised = electric.energised();
@@ -166,22 +182,21 @@ impl Model<'_> {
 
     /// What leaks in behind a component, as far as air gets there.
     fn leak_behind(&self, world: &World, from: usize) -> f64 {
-        let mut leak = 0.0;
-        let mut todo: Vec<usize> = self.layout.down[from].clone();
-        let mut steps = 0;
-        while let Some(part) = todo.pop() {
-            steps += 1;
-            let condition = world.of(Some(part));
-            if condition.blocks
-                || steps > self.layout.down.len()
-                || self.layout.kind(part) == ComponentKind::Valve
-            {
-                continue;
+        self.leak_within(world, from, self.layout.down.len())
+    }
+
+    /// The same, over at most so many parts in a row.
+    fn leak_within(&self, world: &World, from: usize, parts: usize) -> f64 {
+        let leak = |part: &usize| {
+            let condition = &world.conditions[*part];
+            if condition.blocks || parts == 0 || self.layout.kind(*part) == ComponentKind::Valve {
+                return 0.0;
             }
-            leak += condition.leak + self.bleed(part, condition.vent_blocked);
-            todo.extend(&self.layout.down[part]);
-        }
-        leak
+            condition.leak
+                + self.bleed(*part, condition.vent_blocked)
+                + self.leak_within(world, *part, parts - 1)
+        };
+        self.layout.down[from].iter().map(leak).sum()
     }
 
     /// What a bleed lets in on purpose.
@@ -219,13 +234,15 @@ impl Model<'_> {
     }
 
     /// What the whole circuit does at work, worked out once for each thing that the electric side does.
-    pub(super) fn at_mounts(&self, world: &World, setting: Setting, engine: EngineState) -> Rc<AtMounts> {
-        let pulls = self.pulls(world, setting, engine);
+    pub(super) fn at_mounts(&self, world: &World, pulls: &[Pull]) -> Rc<AtMounts> {
         if let Some((_, known)) = world.worked_out.borrow().iter().find(|(p, _)| *p == pulls) {
             return Rc::clone(known);
         }
-        let at_mounts = Rc::new(self.work_out(world, &pulls));
-        world.worked_out.borrow_mut().push((pulls, Rc::clone(&at_mounts)));
+        let at_mounts = Rc::new(self.work_out(world, pulls));
+        world
+            .worked_out
+            .borrow_mut()
+            .push((pulls.to_vec(), Rc::clone(&at_mounts)));
         at_mounts
     }
 

@@ -70,7 +70,11 @@ impl<'r, 'a> Worth<'r, 'a> {
                 break;
             }
             covered += cause.p;
-            let remedy = reasoned.remedies_of(cause).into_iter().next().unwrap_or(Remedy::Nothing);
+            let remedy = reasoned
+                .remedies_of(cause)
+                .into_iter()
+                .next()
+                .unwrap_or(Remedy::Nothing);
             let number = remedies.iter().position(|r| *r == remedy).unwrap_or_else(|| {
                 remedies.push(remedy);
                 remedies.len() - 1
