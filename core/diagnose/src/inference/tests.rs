@@ -8,7 +8,7 @@ use super::causes::Size;
 use super::condition::Setting;
 use super::hypotheses::hypotheses;
 use super::sizes::{self, Points};
-use super::{Case, Evaluated, Model, Observation, depends_at_rest, rank, weigh};
+use super::{Case, Evaluated, Model, Observation, depends_at_rest, rank};
 use crate::finding::tests::{Job, jobs, sound_answers};
 use crate::{Finding, Policy, Reading, TestResult, finding};
 
