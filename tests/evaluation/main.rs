@@ -1,0 +1,46 @@
+//! Whether the reasoning is right, how sure it may be, how many minutes it takes: simulated jobs, seeded.
+//!
+//! The simulation shares no formula and no rate with the core's reasoning but how often each fault occurs. It draws places,
+//! circuits, instruments and people (`scenes.rs`), cars with faults (`jobs.rs`, `ailments.rs`), works out their physics
+//! (`condition.rs`, `air.rs`, `line.rs`, `wires.rs`, `physics.rs`), and what a person reports of it as explicit
+//! distributions (`law.rs`; `holds.rs`, `gauges.rs`, `meters.rs`, `senses.rs`, `complaints.rs`). `witness.rs` answers as a
+//! scenario file would; `runner.rs` does a job from first test to finding; `oracle.rs` says what somebody would conclude who
+//! knows those distributions. The long run is `cargo xtask bench` (`full.rs`).
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::unreachable,
+    dead_code,
+    reason = "helpers of tests may unwrap as tests do; the long run uses the rest of the modules"
+)]
+
+mod ailments;
+mod air;
+mod batch;
+mod bounds;
+mod car;
+mod complaints;
+mod condition;
+mod draw;
+mod failures;
+mod figures;
+mod gauges;
+mod holds;
+mod jobs;
+mod law;
+mod line;
+mod meters;
+mod oracle;
+mod physics;
+mod runner;
+mod scenes;
+mod senses;
+mod short;
+mod simulator_checks;
+mod skipping;
+mod speed;
+mod table;
+mod verdict;
+mod wires;
+mod witness;

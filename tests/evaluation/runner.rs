@@ -1,0 +1,157 @@
+//! A job done from the first test to the end, by one way of choosing the next.
+
+use std::time::{Duration, Instant};
+
+use holdfast_diagnose::{
+    Answer, Catalogue, Finding, Next, Outcome, Policy, Reading, TestId, TestResult, conclude, judge,
+    parse_answer, question,
+};
+
+use crate::jobs::Job;
+use crate::skipping;
+use crate::witness::{Taken, Witness};
+
+/// How the next test is chosen.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Way {
+    Guided,
+    Fixed,
+    /// The textbook's order, leaving out what can no longer change anything.
+    FixedSkipping,
+}
+
+/// A job done.
+pub struct Run {
+    pub finding: Finding,
+    pub minutes: f64,
+    pub taken: Vec<Taken>,
+    /// Tests that were asked for, done or not.
+    pub asked: Vec<TestId>,
+    pub slipped: usize,
+    /// How long each conclusion (finding and next test) took.
+    pub thinking: Vec<Duration>,
+    /// A reading that the core refused; there should be none.
+    pub refused: Option<String>,
+}
+
+/// No job is longer.
+const MOST_STEPS: usize = 80;
+/// A person watches a needle no longer, s.
+const LONGEST_WATCH: f64 = 300.0;
+
+/// Does a job.
+pub fn run(job: &Job, way: Way) -> Run {
+    let car = job.car();
+    let mut witness = Witness::of(job, &car);
+    let (circuit, situation) = (&job.scene.circuit, &job.scene.situation);
+    let policy = if way == Way::Guided {
+        Policy::Guided
+    } else {
+        Policy::Fixed
+    };
+    let mut readings: Vec<(Reading, TestResult)> = Vec::new();
+    let mut run = Run {
+        finding: holdfast_diagnose::finding(circuit, situation, &[]),
+        minutes: 0.0,
+        taken: Vec::new(),
+        asked: Vec::new(),
+        slipped: 0,
+        thinking: Vec::new(),
+        refused: None,
+    };
+    while run.asked.len() < MOST_STEPS {
+        let start = Instant::now();
+        let (finding, next) = conclude(circuit, situation, &readings, policy);
+        run.thinking.push(start.elapsed());
+        run.finding = finding;
+        let Next::Test { id, minutes, .. } = next else {
+            break;
+        };
+        run.asked.push(id.clone());
+        let skipped = way == Way::FixedSkipping && skipping::is_idle(circuit, &run.finding, &id);
+        if skipped || job.scene.cannot.contains(&id) {
+            let reason = if skipped { "left out" } else { "no access" };
+            readings.push(done(
+                job,
+                &readings,
+                Reading::new(
+                    id,
+                    Answer::NotDone {
+                        reason: reason.into(),
+                    },
+                ),
+            ));
+            continue;
+        }
+        match take(job, &mut witness, &readings, &id) {
+            Ok((reading, taken)) => {
+                run.minutes += minutes;
+                run.taken.push(taken);
+                readings.push(reading);
+            }
+            Err(why) => {
+                run.refused = Some(why);
+                break;
+            }
+        }
+    }
+    run.slipped = witness.slipped;
+    run
+}
+
+fn done(job: &Job, before: &[(Reading, TestResult)], reading: Reading) -> (Reading, TestResult) {
+    let earlier: Vec<Reading> = before.iter().map(|(r, _)| r.clone()).collect();
+    let result = judge(&job.scene.circuit, &job.scene.situation, &earlier, &reading);
+    (reading, result)
+}
+
+type Done = ((Reading, TestResult), Taken);
+
+fn take(
+    job: &Job,
+    witness: &mut Witness<'_>,
+    before: &[(Reading, TestResult)],
+    id: &TestId,
+) -> Result<Done, String> {
+    let (circuit, situation) = (&job.scene.circuit, &job.scene.situation);
+    let spec = Catalogue::standard()
+        .spec(circuit, id)
+        .ok_or_else(|| format!("'{id}' is asked for and not in the catalogue"))?;
+    let unit = situation.instruments.gauge.unit.symbol();
+    let read = |taken: &Taken| {
+        let json = taken.json(spec.form, unit);
+        let (answer, state) = parse_answer(circuit, id, &json).map_err(|e| format!("{e} in {json}"))?;
+        Ok::<_, String>(Reading {
+            state,
+            ..Reading::new(id.clone(), answer)
+        })
+    };
+    let earlier: Vec<Reading> = before.iter().map(|(r, _)| r.clone()).collect();
+    let mut taken = witness.take(id, &[situation.limit.seconds]);
+    let mut reading = read(&taken)?;
+    if question(circuit, situation, &earlier, &reading).is_some() {
+        if witness.look_again(&mut taken) {
+            reading = read(&taken)?;
+        }
+        reading.confirmed = true;
+    }
+    let mut result = judge(circuit, situation, &earlier, &reading);
+    for _ in 0..2 {
+        let more = result.hold.as_ref().and_then(|h| h.more_seconds);
+        let (Outcome::Undecided, Some(more)) = (result.outcome, more) else {
+            break;
+        };
+        let second = taken.seconds.last().copied().unwrap_or(0.0) + more.ceil();
+        if second > LONGEST_WATCH {
+            break;
+        }
+        witness.watch_on(&mut taken, second);
+        let confirmed = reading.confirmed;
+        reading = Reading {
+            confirmed,
+            ..read(&taken)?
+        };
+        result = judge(circuit, situation, &earlier, &reading);
+    }
+    Ok(((reading, result), taken))
+}
