@@ -171,7 +171,8 @@ impl Condition {
     }
 
     fn site(&mut self, ailment: &Ailment) {
-        self.mating = ailment.place < 0.4;
+        // Spread, pushed back or green contacts are commoner than a bad crimp behind them.
+        self.mating = ailment.place < 0.75;
         self.control_pin = ailment.form < 0.5;
     }
 

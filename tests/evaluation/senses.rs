@@ -12,9 +12,28 @@ type Fields = Vec<(Key, Law)>;
 /// The laws of a test answered by the senses.
 pub fn laws(physics: &Physics<'_, '_>, test: &TestId) -> Vec<Branch> {
     let right = fields(physics, test);
-    let misjudges = physics.car.scene.person.misjudges;
-    let flipped: Fields = right.iter().map(|(k, law)| (k.clone(), law.flipped())).collect();
-    with_slips(Branch::right(right), vec![(misjudges, Slip::Misjudged, flipped)])
+    let person = physics.car.scene.person;
+    // One of the questions is misjudged, not all of them at once.
+    let asked: Vec<usize> = (0..right.len())
+        .filter(|n| matches!(right[*n].1, Law::Yes(_)))
+        .collect();
+    let each = person.misjudges / asked.len().max(1) as f64;
+    let misjudged = |number: &usize| {
+        let mut fields = right.clone();
+        fields[*number].1 = fields[*number].1.flipped();
+        (each, Slip::Misjudged, fields)
+    };
+    let mut slips: Vec<_> = asked.iter().map(misjudged).collect();
+    if test.kind == TestKind::ValveOn {
+        // The jumper makes no contact, or the wrong way round: nothing moves.
+        let still = vec![
+            ("passes".into(), Law::Yes(0.02)),
+            ("clicks".into(), Law::Yes(0.02)),
+            ("vents".into(), Law::Yes(0.9)),
+        ];
+        slips.push((0.6 * person.slips, Slip::WrongPin, still));
+    }
+    with_slips(Branch::right(right), slips)
 }
 
 fn fields(physics: &Physics<'_, '_>, test: &TestId) -> Fields {

@@ -132,6 +132,24 @@ impl<'a> Witness<'a> {
     }
 }
 
+/// A reading drawn as it comes, slips included.
+pub fn drawn(physics: &Physics<'_, '_>, test: &TestId, seconds: &[f64], draw: &mut Draw) -> Taken {
+    let laws = laws(physics, test, seconds);
+    let branch = draw.by_weight(laws.iter().map(|b| b.weight));
+    let chosen = &laws[branch];
+    Taken {
+        test: test.clone(),
+        seconds: seconds.to_vec(),
+        report: chosen
+            .fields
+            .iter()
+            .map(|(k, law)| (k.clone(), law.draw(draw)))
+            .collect(),
+        slip: chosen.slip,
+        branch,
+    }
+}
+
 impl Taken {
     fn number(&self, key: &str) -> Option<f64> {
         self.report.iter().find_map(|(k, datum)| match datum {

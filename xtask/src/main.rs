@@ -6,6 +6,7 @@ mod cross;
 mod fetch;
 mod layout;
 mod pdf;
+mod peers;
 mod run;
 mod test;
 mod toolchain;

@@ -6,7 +6,7 @@ use std::time::Instant;
 
 use anyhow::{Context, Result, bail};
 
-use crate::{android, command, cross, layout, pdf, walls};
+use crate::{android, command, cross, layout, pdf, peers, walls};
 
 /// A step: its name, what it proves, and how.
 struct Step {
@@ -93,10 +93,14 @@ fn rust() -> Result<()> {
     )
 }
 
-/// Prints the timings.
+/// Prints the timings and the figures of the reasoning.
 pub fn bench() -> Result<()> {
     let root = layout::root()?;
-    command::run(command::cargo(&root).args(["bench", "--locked", "--quiet", "-p", "holdfast-tests"]))
+    command::run(
+        command::cargo(&root)
+            .args(["bench", "--locked", "--quiet", "-p", "holdfast-tests"])
+            .env(peers::PYTHON, peers::python()?),
+    )
 }
 
 /// Plays every scenario, and gives the reports to a validator that is not ours.
