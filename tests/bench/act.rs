@@ -1,77 +1,117 @@
 //! `act` against one commit of the same file system: a shell waits for both on every tap.
 
+use std::cell::RefCell;
+use std::collections::BTreeMap;
+use std::path::Path;
+use std::rc::Rc;
 use std::time::Instant;
 
-use crate::driver::Driver;
+use holdfast_companion::Action;
+use holdfast_play::{Options, Scenario, open, play_on};
+
 use crate::percentile::Times;
+use crate::table::Row;
 
-const JOBS: usize = 20;
-const PART_TESTS: [&str; 4] = [
-    "hold:branch",
-    "hold:front_mount",
-    "hold:rear_mount",
-    "hold:front_hose",
-];
+/// Kinds of action that are shown one by one: the slowest.
+const SHOWN: usize = 6;
 
-/// Plays jobs and prints the times of each action, with a bare commit between every two.
-pub fn report() {
+/// The times of one run.
+#[derive(Default)]
+struct Measured {
+    /// Everything a person does.
+    taps: Times,
+    /// What the phone tells ten times a second, and the ends of works.
+    told: Times,
+    /// A bare commit after each tap.
+    commits: Times,
+    /// Taps by kind.
+    kinds: BTreeMap<String, Times>,
+}
+
+/// Plays every scenario to its report, timing each action, with a bare commit after every tap.
+pub fn rows() -> Vec<Row> {
     let dir = tempfile::tempdir().expect("a folder");
     let peer = rusqlite::Connection::open(dir.path().join("peer.db")).expect("a database");
     peer.execute_batch("PRAGMA journal_mode=WAL; PRAGMA synchronous=FULL; CREATE TABLE t(x TEXT) STRICT;")
         .expect("a table");
-    let (mut taps, mut ticks, mut commits) = (Times::default(), Times::default(), Times::default());
-    let mut timed = |work: &mut dyn FnMut(), tick: bool| {
-        let start = Instant::now();
-        work();
-        let took = start.elapsed();
-        if tick {
-            ticks.push(took);
-            return;
-        }
-        taps.push(took);
-        let start = Instant::now();
-        peer.execute("INSERT INTO t VALUES(?1)", ["x".repeat(1_000)])
-            .expect("a commit");
-        commits.push(start.elapsed());
-    };
-    let mut results = 0;
-    {
-        let log = dir.path().join("log");
-        let mut driver = Driver::new(&log, &mut timed);
-        for _ in 0..JOBS {
-            driver.begin_job();
-            driver.hold("hand-pump", 3, "20", "20");
-            for test in PART_TESTS {
-                driver.hold(test, 12, "20", "18");
+    let peer = Rc::new(peer);
+    let measured = Rc::new(RefCell::new(Measured::default()));
+    for (at, scenario) in scenarios().iter().enumerate() {
+        let mut shell = open(&dir.path().join(at.to_string())).expect("an empty log opens");
+        let (times, peer) = (Rc::clone(&measured), Rc::clone(&peer));
+        shell.time(Box::new(move |action, took| {
+            let mut times = times.borrow_mut();
+            if matches!(action, Action::Tick | Action::WorkDone { .. }) {
+                times.told.push(took);
+                return;
             }
-            results += driver.results();
-        }
+            times.taps.push(took);
+            times.kinds.entry(kind(action)).or_default().push(took);
+            let start = Instant::now();
+            peer.execute("INSERT INTO t VALUES(?1)", ["x".repeat(1_000)])
+                .expect("a commit");
+            times.commits.push(start.elapsed());
+        }));
+        let report = dir.path().join("report.pdf");
+        let options = Options {
+            report: Some(&report),
+            ..Options::default()
+        };
+        play_on(&mut shell, scenario, options).expect("the scenario plays");
     }
-    assert_eq!(
-        results,
-        JOBS * (PART_TESTS.len() + 1),
-        "every hold came to a result"
+    figures(&measured.borrow())
+}
+
+fn figures(measured: &Measured) -> Vec<Row> {
+    let (act, commit) = (
+        measured.taps.percentile_ms(0.99),
+        measured.commits.percentile_ms(0.99),
     );
-    let (act, commit) = (taps.percentile_ms(0.99), commits.percentile_ms(0.99));
-    println!(
-        "act: {} taps in {JOBS} jobs, one commit of the same file system after each",
-        taps.len()
+    let mut rows = vec![
+        Row::wanted("act, p99, less one commit", "< 2 ms", act - commit),
+        Row::shown(format!("act, p99 of {} taps", measured.taps.len()), act),
+        Row::shown("act, median", measured.taps.percentile_ms(0.5)),
+        Row::shown("commit of the same file system, p99", commit),
+        Row::shown("commit, median", measured.commits.percentile_ms(0.5)),
+        Row::shown("tick or end of a work, p99", measured.told.percentile_ms(0.99)),
+    ];
+    let mut kinds: Vec<_> = measured
+        .kinds
+        .iter()
+        .map(|(kind, times)| (times.percentile_ms(0.99), kind, times.len()))
+        .collect();
+    kinds.sort_by(|a, b| b.0.total_cmp(&a.0));
+    rows.extend(
+        kinds
+            .into_iter()
+            .take(SHOWN)
+            .map(|(ms, kind, count)| Row::shown(format!("  {kind}, p99 of {count}"), ms)),
     );
-    println!(
-        "  tap     median {:7.3} ms   p99 {act:7.3} ms",
-        taps.percentile_ms(0.5)
-    );
-    println!(
-        "  commit  median {:7.3} ms   p99 {commit:7.3} ms",
-        commits.percentile_ms(0.5)
-    );
-    println!(
-        "  tick    median {:7.3} ms   p99 {:7.3} ms",
-        ticks.percentile_ms(0.5),
-        ticks.percentile_ms(0.99)
-    );
-    println!(
-        "  p99 tap less p99 commit: {:.3} ms (wanted: under 2 ms)",
-        act - commit
-    );
+    rows
+}
+
+/// The action's kind, with the place it goes to.
+fn kind(action: &Action) -> String {
+    let words = format!("{action:?}");
+    match action {
+        Action::Go { .. } => words,
+        _ => words.split([' ', '{', '(']).next().unwrap_or_default().to_owned(),
+    }
+}
+
+fn scenarios() -> Vec<Scenario> {
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("scenarios");
+    let mut files: Vec<_> = std::fs::read_dir(folder)
+        .expect("the scenarios")
+        .map(|entry| entry.expect("an entry").path())
+        .filter(|path| path.extension().is_some_and(|end| end == "json"))
+        .collect();
+    files.sort();
+    files
+        .iter()
+        .map(|path| {
+            let text = std::fs::read_to_string(path).expect("a scenario");
+            serde_json::from_str(&text).expect("a scenario reads")
+        })
+        .collect()
 }

@@ -6,11 +6,12 @@
 #![allow(clippy::expect_used, reason = "a bench that cannot run ends loudly")]
 
 mod act;
-mod driver;
 mod percentile;
 mod photo;
+mod table;
 
 fn main() {
-    act::report();
-    photo::report();
+    let mut rows = act::rows();
+    rows.extend(photo::rows());
+    table::print(&rows);
 }

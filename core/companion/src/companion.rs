@@ -121,8 +121,8 @@ impl Companion {
             return Err(error);
         }
         flow::leave_and_enter(&before.0.at, self, &mut turn);
-        let update = self.finish(turn);
-        self.reason_elsewhere(update)
+        let update = self.finish(turn)?;
+        Ok(self.reason_elsewhere(update))
     }
 
     /// Writes what an action led to, if that was not done yet, and composes what it changed on the screen.
@@ -173,12 +173,11 @@ impl Companion {
     }
 
     /// What no screen waits for is reasoned out on another thread.
-    fn reason_elsewhere(&mut self, update: Result<Update, ActError>) -> Result<Update, ActError> {
-        let mut update = update?;
+    pub(crate) fn reason_elsewhere(&mut self, mut update: Update) -> Update {
         if self.works.is_reasoning() {
-            return Ok(update);
+            return update;
         }
-        let Some(job) = &self.job else { return Ok(update) };
+        let Some(job) = &self.job else { return update };
         let ahead = flow::situation_ahead(self);
         let situation = ahead.as_ref().unwrap_or(&job.situation);
         if let Some(reason) = job.to_reason(situation, self.foreseen.as_ref(), self.policy) {
@@ -186,7 +185,7 @@ impl Companion {
             let id = self.works.offer_reasoning(task);
             update.requests.push(Request::Work { id });
         }
-        Ok(update)
+        update
     }
 
     /// Finding and next test, if the screen shows them and they are out of date.

@@ -1,7 +1,5 @@
 //! What moves while a person watches or drags: never written to disk.
 
-use holdfast_measure::PressureUnit;
-
 use crate::protocol::Clock;
 
 /// The moving parts.
@@ -17,6 +15,4 @@ pub(crate) struct Moving {
     pub marks: f64,
     /// How many of the spoken figures on the way up were said.
     pub spoken: usize,
-    /// The unit the gauge is read in for now, where the person changed it.
-    pub unit: Option<PressureUnit>,
 }

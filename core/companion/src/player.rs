@@ -6,7 +6,7 @@ use holdfast_diagnose::{
 
 use crate::companion::Companion;
 use crate::job::{Because, JobView};
-use crate::protocol::Clock;
+use crate::protocol::{Clock, Update};
 use crate::session::{At, Stage};
 use crate::turn::Turn;
 
@@ -181,6 +181,9 @@ impl Companion {
     /// # Errors
     /// As reading the log.
     pub fn play_by(&mut self, policy: Policy) -> Result<(), crate::ActError> {
+        if self.policy == policy {
+            return Ok(());
+        }
         self.policy = policy;
         self.foreseen = None;
         self.job = None;
@@ -194,32 +197,44 @@ impl Companion {
     ///
     /// # Errors
     /// As [`Companion::act`].
-    pub fn refuse(&mut self, reason: &str, clock: &Clock) -> Result<(), crate::ActError> {
+    pub fn refuse(&mut self, reason: &str, clock: &Clock) -> Result<Update, crate::ActError> {
         let mut turn = Turn::new(clock);
         crate::flow::refuse(self, reason, &mut turn)?;
-        self.finish(turn).map(|_| ())
+        let update = self.finish(turn)?;
+        Ok(self.reason_elsewhere(update))
     }
 
     /// Hands in an answer to the test shown that a person can't type: a gauge trace, recorded vibration.
     ///
     /// # Errors
     /// As [`Companion::act`].
-    pub fn answer(&mut self, answer: Answer, state: CarState, clock: &Clock) -> Result<(), crate::ActError> {
+    pub fn answer(
+        &mut self,
+        answer: Answer,
+        state: CarState,
+        clock: &Clock,
+    ) -> Result<Update, crate::ActError> {
         let At::Test(at) = self.session.at.clone() else {
-            return Ok(());
+            return Ok(Update::default());
         };
         let mut turn = Turn::new(clock);
         crate::flow::hand_in_answer(self, at, answer, state, &mut turn)?;
-        self.finish(turn).map(|_| ())
+        let update = self.finish(turn)?;
+        Ok(self.reason_elsewhere(update))
     }
 
     /// States a circuit that the screens can't express in full, such as the uncertainty of its volumes.
     ///
     /// # Errors
     /// As [`Companion::act`].
-    pub fn state_circuit(&mut self, choice: &CircuitChoice, clock: &Clock) -> Result<(), crate::ActError> {
+    pub fn state_circuit(
+        &mut self,
+        choice: &CircuitChoice,
+        clock: &Clock,
+    ) -> Result<Update, crate::ActError> {
         let mut turn = Turn::new(clock);
         crate::flow::state_circuit(self, choice, &mut turn)?;
-        self.finish(turn).map(|_| ())
+        let update = self.finish(turn)?;
+        Ok(self.reason_elsewhere(update))
     }
 }

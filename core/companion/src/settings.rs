@@ -22,6 +22,10 @@ pub(crate) struct Settings {
     pub meter_counts: String,
     /// The meter's decimals.
     pub meter_digits: String,
+    /// The gauge's serial number and calibration.
+    pub gauge_identity: String,
+    /// The meter's serial number and calibration.
+    pub meter_identity: String,
     /// Drop that is allowed, in the gauge's unit.
     pub limit_drop: String,
     /// Time over which it is allowed, s.
@@ -51,6 +55,8 @@ impl Default for Settings {
             meter_percent: "0.5".into(),
             meter_counts: "2".into(),
             meter_digits: "2".into(),
+            gauge_identity: String::new(),
+            meter_identity: String::new(),
             limit_drop: "0.5".into(),
             limit_s: "20".into(),
             confidence: "95".into(),

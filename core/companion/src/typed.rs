@@ -51,6 +51,6 @@ fn upsets(c: char) -> bool {
 fn has_lines(field: &FieldId) -> bool {
     matches!(
         field,
-        FieldId::ComplaintNote | FieldId::Note | FieldId::Answer { .. }
+        FieldId::ComplaintNote | FieldId::Agreed | FieldId::Note | FieldId::Answer { .. }
     )
 }

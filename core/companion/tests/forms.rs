@@ -225,6 +225,46 @@ fn settings_of_one_job_are_there_for_the_next() {
     );
 }
 
+#[test]
+fn the_record_says_which_instruments_what_was_agreed_and_what_torque() {
+    let mut phone = Phone::new();
+    phone.begin_job();
+    phone.send(Action::Go { to: Place::Settings });
+    phone.type_in(FieldId::GaugeIdentity, "SN 204, calibrated May 2026");
+    phone.type_in(FieldId::MeterIdentity, "SN 7, not calibrated");
+    phone.send(Action::Back);
+    phone.send(Action::Go { to: Place::Vehicle });
+    phone.pick(Pick::Profile {
+        id: "mechanic".into(),
+    });
+    phone.type_in(FieldId::Agreed, "Tests up to 150, by phone");
+    phone.send(Action::Confirm);
+    phone.tick_cautions();
+    phone.send(Action::Confirm);
+    phone.send(Action::Go { to: Place::Finding });
+    phone.send(Action::Repair {
+        component: "front_mount".into(),
+    });
+    phone.type_in(FieldId::Torque, "55 N·m, service information");
+    phone.send(Action::RepairDone);
+    phone.send(Action::Go { to: Place::Log });
+    let Body::Log { log } = phone.screen().body else {
+        panic!("the log");
+    };
+    let all: Vec<&str> = log.rows.iter().map(|row| row.text.as_str()).collect();
+    for wanted in [
+        "SN 204, calibrated May 2026",
+        "SN 7, not calibrated",
+        "Tests up to 150, by phone",
+        "55 N·m, service information",
+    ] {
+        assert!(
+            all.iter().any(|text| text.contains(wanted)),
+            "{wanted} in {all:?}"
+        );
+    }
+}
+
 /// A grey PNG of 2 × 1 pixels.
 fn png() -> Vec<u8> {
     let mut bytes = Vec::new();

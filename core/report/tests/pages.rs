@@ -5,7 +5,9 @@ mod layouts;
 
 use std::error::Error;
 
-use holdfast_report::{Anchor, Block, Item, Paper, PdfError, Report, Section, Table, pages, render_pdf};
+use holdfast_report::{
+    Anchor, Block, Item, Paper, PdfError, Report, Section, SignLine, Table, pages, render_pdf,
+};
 use layouts::sample_report::report;
 
 type Outcome = Result<(), Box<dyn Error>>;
@@ -231,4 +233,37 @@ fn a_report_with_nothing_but_a_title_is_one_page() -> Outcome {
     };
     assert_eq!(pages(&empty, Paper::A4).len(), 1);
     Ok(())
+}
+
+#[test]
+fn text_runs_beside_the_picture_and_a_signature_stands_below_it() {
+    let mut sample = report(3, None);
+    let Some(Block::Pair(figure, _)) = sample.evidence.blocks.first().cloned() else {
+        panic!("a figure in the sample");
+    };
+    sample.aside = vec![Figure {
+        caption: "Beside".into(),
+        width_share: 0.44,
+        ..figure
+    }];
+    sample.customer = vec![
+        Block::Text("A short text that runs beside the picture, in lines of its own width.".into()),
+        Block::Sign(vec![SignLine {
+            label: "Signed".into(),
+            ..SignLine::default()
+        }]),
+    ];
+    let page = pages(&sample, Paper::A4).remove(0).scene;
+    let place = |words: &str| {
+        page.items
+            .iter()
+            .find_map(|item| match item {
+                Item::Text { at, text, .. } if text.trim_end().starts_with(words) => Some(*at),
+                _ => None,
+            })
+            .unwrap_or_else(|| panic!("{words} is on the page"))
+    };
+    let (text, caption, signed) = (place("A short text"), place("Beside"), place("Signed"));
+    assert!(text.x < caption.x && text.y < caption.y, "beside the picture");
+    assert!(signed.y > caption.y, "below the picture and its caption");
 }

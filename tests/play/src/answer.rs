@@ -61,24 +61,6 @@ fn values(
         }
         shell.pick(&pick, Picked::Yes)?;
     }
-    if let Some(symbol) = said.get("unit").and_then(Value::as_str) {
-        let other = spec
-            .fields
-            .iter()
-            .filter(|field| field.quantity == Quantity::Vacuum)
-            .any(|field| {
-                shell
-                    .field(&answer_field(field.key.as_str()))
-                    .is_some_and(|shown| shown.unit != symbol)
-            });
-        if other {
-            shell.send(Action::Pick {
-                pick: Pick::GaugeUnit {
-                    symbol: symbol.to_owned(),
-                },
-            })?;
-        }
-    }
     let open = said.get("open").and_then(Value::as_bool) == Some(true);
     let mut open_said = false;
     for field in &spec.fields {

@@ -1,6 +1,6 @@
 //! A vacuum hold test played: pump, let go, read, watch, read.
 
-use holdfast_companion::{Action, AskedHold, AskedStage, FieldId, Pick};
+use holdfast_companion::{Action, AskedHold, AskedStage, FieldId};
 use holdfast_diagnose::{HoldAnswer, HoldCourse};
 
 use crate::clock::ms;
@@ -63,7 +63,6 @@ impl<'a> Hold<'a> {
 
 /// Plays a hold from the pump to the reading handed in.
 pub(crate) fn play(shell: &mut Shell, hold: &mut Hold<'_>) -> Result<Taken, PlayError> {
-    let unit = hold.answer.unit.symbol().to_owned();
     for _ in 0..hold.answer.strokes.unwrap_or(0.0).round() as u32 {
         shell.clock.wait_ms(STROKE_MS);
         shell.press(&Action::Stroke)?;
@@ -75,13 +74,6 @@ pub(crate) fn play(shell: &mut Shell, hold: &mut Hold<'_>) -> Result<Taken, Play
     };
     shell.press(&button)?;
     hold.let_go_ms = shell.clock.now().mono_ms;
-    let shown = shell.field(&FieldId::GaugeReading).map(|field| field.unit);
-    if shown.is_some_and(|shown| shown != unit) {
-        shell.send(Action::Pick {
-            pick: Pick::GaugeUnit { symbol: unit },
-        })?;
-        shell.look_again();
-    }
     shell.clock.wait_ms(TYPING_MS);
     if shell.type_in(&FieldId::GaugeReading, &figure(first))?.is_some() {
         return Ok(Taken::No);

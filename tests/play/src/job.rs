@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 use std::path::Path;
 
-use holdfast_companion::{Action, AskedStage, Body, CannotReason, Place, ReportState};
+use holdfast_companion::{Action, AskedStage, Body, CannotReason, Pick, Picked, Place, ReportState};
 use holdfast_diagnose::{Answer, Catalogue, Next, Policy, TestId, parse_answer};
 use holdfast_joblog::{DeviceId, Store};
 use serde_json::Value;
@@ -43,14 +43,35 @@ pub fn play(scenario: &Scenario, options: Options<'_>) -> Result<Outcome, PlayEr
 /// # Errors
 /// As [`play`].
 pub fn play_in(dir: &Path, scenario: &Scenario, options: Options<'_>) -> Result<(Outcome, Shell), PlayError> {
-    // A device id of its own, so that the same scenario leaves the same log and the same report.
+    let mut shell = open(dir)?;
+    let outcome = play_on(&mut shell, scenario, options)?;
+    Ok((outcome, shell))
+}
+
+/// Opens the app on a data folder with a device id of its own, so that the same scenario leaves the same log and the
+/// same report.
+///
+/// # Errors
+/// [`PlayError`]: the folder or the log can't be opened.
+pub fn open(dir: &Path) -> Result<Shell, PlayError> {
     drop(Store::open_as(dir, DeviceId(*b"holdfast-play---"))?);
-    let mut shell = Shell::open(dir, PhoneClock::default())?;
-    setup::begin(&mut shell, scenario)?;
+    Shell::open(dir, PhoneClock::default())
+}
+
+/// Plays a scenario in an open app, from the list of jobs.
+///
+/// # Errors
+/// As [`play`].
+pub fn play_on(shell: &mut Shell, scenario: &Scenario, options: Options<'_>) -> Result<Outcome, PlayError> {
+    setup::begin(shell, scenario)?;
     shell.core.play_by(options.policy)?;
     shell.look_again();
 
-    let mut answers = Answers::of(&scenario.answers, &scenario.cannot);
+    let unit = shell
+        .core
+        .situation()
+        .map_or("", |situation| situation.instruments.gauge.unit.symbol());
+    let mut answers = Answers::of(&scenario.answers, &scenario.cannot, unit.to_owned());
     let mut asked = 0;
     while let Some(Next::Test { id, .. }) = shell.core.next() {
         asked += 1;
@@ -58,7 +79,7 @@ pub fn play_in(dir: &Path, scenario: &Scenario, options: Options<'_>) -> Result<
             return Err(PlayError::Endless(MOST_TESTS));
         }
         shell.press(&Action::ShowTest { test: id.to_string() })?;
-        do_test(&mut shell, &id, &mut answers)?;
+        do_test(shell, &id, &mut answers)?;
         if shell.offers(&Action::Go { to: Place::Overview }) {
             shell.press(&Action::Go { to: Place::Overview })?;
         }
@@ -66,19 +87,21 @@ pub fn play_in(dir: &Path, scenario: &Scenario, options: Options<'_>) -> Result<
     shell.press(&Action::Go { to: Place::Finding })?;
     let found = shell.core.results().len();
     if let Some(repair) = &scenario.repair {
-        do_repair(&mut shell, repair)?;
+        do_repair(shell, repair, unit.to_owned())?;
     }
     let report = match options.report {
-        Some(path) => Some(make_report(&mut shell, path)?),
+        Some(path) => Some(make_report(shell, path)?),
         None => None,
     };
-    Ok((Outcome::of(scenario, &shell, found, report), shell))
+    Ok(Outcome::of(scenario, shell, found, report))
 }
 
 /// The answers of a file, and how often each test was asked.
 struct Answers<'a> {
     answers: &'a BTreeMap<String, Value>,
     cannot: &'a BTreeMap<String, String>,
+    /// The unit of the scenario's gauge.
+    unit: String,
     asked: BTreeMap<String, usize>,
 }
 
@@ -90,10 +113,11 @@ enum Given<'a> {
 }
 
 impl<'a> Answers<'a> {
-    fn of(answers: &'a BTreeMap<String, Value>, cannot: &'a BTreeMap<String, String>) -> Self {
+    fn of(answers: &'a BTreeMap<String, Value>, cannot: &'a BTreeMap<String, String>, unit: String) -> Self {
         Self {
             answers,
             cannot,
+            unit,
             asked: BTreeMap::new(),
         }
     }
@@ -126,8 +150,8 @@ fn do_test(shell: &mut Shell, id: &TestId, answers: &mut Answers<'_>) -> Result<
         Given::Answer(answer) => answer,
         Given::Cannot(reason) => return cannot(shell, reason),
         Given::Nothing => {
-            shell.core.refuse("not_available", shell.clock.now())?;
-            shell.look_again();
+            let done = shell.core.refuse("not_available", shell.clock.now())?;
+            shell.take(done)?;
             return Ok(());
         }
     };
@@ -136,12 +160,16 @@ fn do_test(shell: &mut Shell, id: &TestId, answers: &mut Answers<'_>) -> Result<
         .circuit()
         .cloned()
         .ok_or_else(|| shell.missing("circuit".into()))?;
-    let given = with_unit(shell, given.clone());
+    let mut given = given.clone();
+    let unit = vacuum_unit(&mut given, &answers.unit);
     let (answer, state) = parse_answer(&circuit, id, &given)?;
     let spec = Catalogue::standard()
         .spec(&circuit, id)
         .ok_or_else(|| shell.missing(format!("test {id}")))?;
 
+    if let Some(unit) = unit {
+        read_in(shell, unit)?;
+    }
     shell.tick_cautions()?;
     shell.press(&Action::BeginTest)?;
     shell.clock.wait_ms((spec.minutes * 30_000.0) as i64);
@@ -167,19 +195,33 @@ fn do_test(shell: &mut Shell, id: &TestId, answers: &mut Answers<'_>) -> Result<
     Ok(())
 }
 
-/// A gauge is read in its own unit where the file does not say another.
-fn with_unit(shell: &Shell, mut answer: Value) -> Value {
-    let gauge = shell
-        .core
-        .situation()
-        .map(|situation| situation.instruments.gauge.unit.symbol());
+/// The unit of the vacuum in an answer: the scenario's gauge is read in its own where the file does not say another.
+/// None where there is no vacuum in it.
+fn vacuum_unit(answer: &mut Value, own: &str) -> Option<String> {
     let is_vacuum = |key: &&str| ["gauge", "start", "trace", "never_reached"].contains(key);
-    if let (Some(object), Some(symbol)) = (answer.as_object_mut(), gauge)
-        && object.keys().map(String::as_str).any(|key| is_vacuum(&key))
-    {
-        object.entry("unit").or_insert_with(|| Value::from(symbol));
+    let object = answer.as_object_mut()?;
+    object
+        .keys()
+        .map(String::as_str)
+        .any(|key| is_vacuum(&key))
+        .then(|| {
+            object
+                .entry("unit")
+                .or_insert_with(|| Value::from(own))
+                .as_str()
+                .map(str::to_owned)
+        })?
+}
+
+/// A gauge with another scale is read: said in the settings, where a person says it.
+fn read_in(shell: &mut Shell, symbol: String) -> Result<(), PlayError> {
+    let gauge = shell.core.situation().map(|s| s.instruments.gauge.unit.symbol());
+    if gauge.is_some_and(|gauge| gauge != symbol) {
+        shell.press(&Action::Go { to: Place::Settings })?;
+        shell.pick(&Pick::GaugeUnit { symbol }, Picked::Yes)?;
+        shell.press(&Action::Back)?;
     }
-    answer
+    Ok(())
 }
 
 fn cannot(shell: &mut Shell, reason: &str) -> Result<(), PlayError> {
@@ -197,8 +239,8 @@ fn cannot(shell: &mut Shell, reason: &str) -> Result<(), PlayError> {
     match known {
         Some((_, reason)) => shell.press(&Action::CannotDo { reason }).map(|_| ()),
         None => {
-            shell.core.refuse(reason, shell.clock.now())?;
-            shell.look_again();
+            let done = shell.core.refuse(reason, shell.clock.now())?;
+            shell.take(done)?;
             Ok(())
         }
     }
@@ -212,8 +254,8 @@ fn hand_in_if(
     state: holdfast_diagnose::CarState,
 ) -> Result<(), PlayError> {
     if taken == Taken::No {
-        shell.core.answer(answer.clone(), state, shell.clock.now())?;
-        shell.look_again();
+        let done = shell.core.answer(answer.clone(), state, shell.clock.now())?;
+        shell.take(done)?;
     }
     Ok(())
 }
@@ -254,7 +296,7 @@ fn watch_on(shell: &mut Shell, hold: &Hold<'_>) -> Result<(), PlayError> {
     Ok(())
 }
 
-fn do_repair(shell: &mut Shell, repair: &Repair) -> Result<(), PlayError> {
+fn do_repair(shell: &mut Shell, repair: &Repair, unit: String) -> Result<(), PlayError> {
     let component = repair.replaced.clone();
     // A person may also repair what the finding does not name; then no button offers it.
     shell.send(Action::Repair {
@@ -276,7 +318,7 @@ fn do_repair(shell: &mut Shell, repair: &Repair) -> Result<(), PlayError> {
     let id: TestId = test.parse().map_err(|_| shell.missing(format!("test {test}")))?;
     shell.press(&Action::ShowTest { test })?;
     let nothing = BTreeMap::new();
-    do_test(shell, &id, &mut Answers::of(&repair.answers, &nothing))
+    do_test(shell, &id, &mut Answers::of(&repair.answers, &nothing, unit))
 }
 
 fn make_report(shell: &mut Shell, to: &Path) -> Result<String, PlayError> {

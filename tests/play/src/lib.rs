@@ -14,8 +14,8 @@ mod shell;
 
 pub use clock::PhoneClock;
 pub use error::PlayError;
-pub use job::{Options, play, play_in};
+pub use job::{Options, open, play, play_in, play_on};
 pub use outcome::{Outcome, Step};
 pub use scenario::Scenario;
 pub use setup::begin;
-pub use shell::Shell;
+pub use shell::{Shell, Stopwatch};

@@ -112,8 +112,8 @@ fn state_circuit(shell: &mut Shell, scenario: &Scenario) -> Result<(), PlayError
             shell.send(option.action)?;
         }
         detailed => {
-            shell.core.state_circuit(&detailed, shell.clock.now())?;
-            shell.look_again();
+            let done = shell.core.state_circuit(&detailed, shell.clock.now())?;
+            shell.take(done)?;
         }
     }
     Ok(())

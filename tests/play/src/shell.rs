@@ -1,6 +1,7 @@
 //! The hands of a shell: it presses what is on the screen and types into what is on the screen, nothing else.
 
 use std::path::{Path, PathBuf};
+use std::time::{Duration, Instant};
 
 use holdfast_companion::{
     Acknowledgement, Action, Button, ChoiceOption, Companion, Field, FieldId, PhoneFacts, Pick, Picked,
@@ -19,7 +20,11 @@ pub struct Shell {
     pub clock: PhoneClock,
     screen: Screen,
     dir: PathBuf,
+    stopwatch: Option<Stopwatch>,
 }
+
+/// Is told of each action and how long the core took over it.
+pub type Stopwatch = Box<dyn FnMut(&Action, Duration)>;
 
 /// A phone that has nothing but a screen and a share sheet.
 fn facts() -> PhoneFacts {
@@ -42,7 +47,13 @@ impl Shell {
             clock,
             screen,
             dir: dir.to_owned(),
+            stopwatch: None,
         })
+    }
+
+    /// Tells of each action from now on how long the core took over it.
+    pub fn time(&mut self, stopwatch: Stopwatch) {
+        self.stopwatch = Some(stopwatch);
     }
 
     /// The process is killed and the app opened again, so many ms later.
@@ -69,7 +80,22 @@ impl Shell {
     /// [`PlayError::Act`].
     pub fn send(&mut self, action: Action) -> Result<Update, PlayError> {
         let update = self.send_only(action)?;
-        let mut waiting = works(&update);
+        self.do_works(&update)?;
+        Ok(update)
+    }
+
+    /// Takes in what was done past the screens, as if a person could have done it there.
+    ///
+    /// # Errors
+    /// [`PlayError::Act`].
+    pub fn take(&mut self, update: Update) -> Result<(), PlayError> {
+        self.do_works(&update)?;
+        self.screen = self.core.screen();
+        Ok(())
+    }
+
+    fn do_works(&mut self, update: &Update) -> Result<(), PlayError> {
+        let mut waiting = works(update);
         while let Some(id) = waiting.pop() {
             if let Some(work) = self.core.work(id) {
                 // How it ended is on the screen after `WorkDone`.
@@ -77,7 +103,7 @@ impl Shell {
                 waiting.extend(works(&self.send_only(Action::WorkDone { id })?));
             }
         }
-        Ok(update)
+        Ok(())
     }
 
     /// Sends an action and leaves undone what work it asks for.
@@ -85,7 +111,13 @@ impl Shell {
     /// # Errors
     /// [`PlayError::Act`].
     pub fn send_only(&mut self, action: Action) -> Result<Update, PlayError> {
+        let timed = self.stopwatch.is_some().then(|| action.clone());
+        let start = Instant::now();
         let mut update = self.core.act(action, self.clock.now())?;
+        let took = start.elapsed();
+        if let (Some(stopwatch), Some(action)) = (&mut self.stopwatch, timed) {
+            stopwatch(&action, took);
+        }
         if let Some(screen) = update.screen.take() {
             self.screen = screen;
         }

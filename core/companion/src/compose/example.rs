@@ -133,6 +133,7 @@ impl Example {
         self.log(Payload::Repair(Repair {
             component: component.into(),
             part: "new hose, 3.5 mm".into(),
+            torque: String::new(),
             note: String::new(),
             done: true,
         }));

@@ -5,7 +5,7 @@ use holdfast_report::State;
 
 use super::map::{MapOf, circuit_map};
 use super::mark::mark;
-use super::overview::{LIKELY, button, cause_words, causes, headline, sure};
+use super::overview::{LIKELY, button, cause_words, causes, headline, is_tester, sure};
 use super::reasons::weighed;
 use super::repaired::{complaint_gone, is_good, repaired_sentence, retested};
 use crate::job::JobView;
@@ -81,6 +81,7 @@ fn certainty(texts: &Texts, job: &JobView) -> String {
         .map(|cause| cause_words(texts, cause))
         .unwrap_or_default();
     let key = match (job.finding.decided, sure) {
+        _ if is_tester(&job.finding) => "certainty-tester",
         (true, p) if p >= 0.99 => "certainty-very-sure",
         (true, _) => "certainty-sure",
         (false, p) if p >= LIKELY => "certainty-likely",
@@ -128,7 +129,7 @@ fn is_likely(finding: &Finding) -> bool {
 /// Whether the cause explains the complaint; empty while no cause stands out.
 #[must_use]
 pub(super) fn explains(texts: &Texts, finding: &Finding) -> String {
-    if !is_likely(finding) {
+    if !is_likely(finding) || is_tester(finding) {
         return String::new();
     }
     texts.say(match finding.explains_complaint {

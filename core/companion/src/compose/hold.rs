@@ -120,11 +120,11 @@ pub(crate) fn before_and_after(
 #[must_use]
 pub(super) fn fall(texts: &Texts, hold: &HoldResult) -> String {
     let pressure = |kpa: f64| texts.vacuum(Pressure::new::<kilopascal>(kpa));
-    if hold.leak.is_none() && hold.points.len() < 2 {
-        return texts.say_with(
-            "fall-never",
-            &Args::new().text("highest", pressure(hold.start_kpa)),
-        );
+    if hold.points.len() < 2 {
+        let args = Args::new()
+            .text("highest", pressure(hold.start_kpa))
+            .text("target", pressure(hold.target_kpa));
+        return texts.say_with("fall-short", &args);
     }
     let args = Args::new()
         .text("drop", pressure(hold.drop_kpa.abs()))

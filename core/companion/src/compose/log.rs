@@ -36,6 +36,15 @@ pub(super) fn line_words(texts: &Texts, circuit: &Circuit, log: &JobState, line:
     content_words(texts, circuit, log, &line.content)
 }
 
+/// The caution that an entry says was read and ticked.
+#[must_use]
+pub(super) fn ticked_caution(texts: &Texts, line: &RecordLine) -> Option<String> {
+    match &line.content {
+        Content::Known(Payload::Acknowledged(ticked)) => Some(caution_words(texts, &ticked.caution)),
+        _ => None,
+    }
+}
+
 /// What became of an entry, or empty where it stands.
 #[must_use]
 pub(super) fn standing_words(texts: &Texts, circuit: &Circuit, log: &JobState, line: &RecordLine) -> String {
@@ -67,13 +76,13 @@ fn payload_words(texts: &Texts, circuit: &Circuit, log: &JobState, payload: &Pay
         ),
         Payload::Vehicle(vehicle) => fields(
             texts,
-            "log-vehicle",
             &[
                 ("record-plate", vehicle.plate.as_deref()),
                 ("record-label", vehicle.label.as_deref()),
                 ("record-vin", vehicle.vin.as_deref()),
                 ("record-odometer", vehicle.odometer.as_deref()),
                 ("record-customer", vehicle.customer.as_deref()),
+                ("record-agreed", vehicle.agreed.as_deref()),
             ],
         ),
         Payload::Complaint(complaint) => {
@@ -285,7 +294,13 @@ fn repair_words(texts: &Texts, repair: &Repair) -> String {
         "log-repair-proposed"
     };
     let mut words = texts.say_with(key, &Args::new().text("part", part));
-    for more in [&repair.part, &repair.note] {
+    let torque = repair.torque.trim();
+    let torque = if torque.is_empty() {
+        String::new()
+    } else {
+        texts.say_with("log-repair-torque", &Args::new().text("torque", torque))
+    };
+    for more in [&repair.part, &torque, &repair.note] {
         if !more.trim().is_empty() {
             words.push(' ');
             words.push_str(&sentence(more));

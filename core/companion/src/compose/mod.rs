@@ -25,7 +25,7 @@ mod tests;
 mod time;
 
 pub(crate) use band::band;
-pub(crate) use connector::connector;
+pub(crate) use connector::{connector, lead_lines};
 pub(crate) use finding::finding;
 pub(crate) use hold::{before_and_after, dial};
 pub(crate) use log::log_rows;

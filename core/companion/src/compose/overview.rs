@@ -114,6 +114,7 @@ pub(crate) fn headline(texts: &Texts, finding: &Finding) -> String {
                     .text("cause", cause_words(texts, cause)),
             )
         }
+        Some(_) if is_tester(finding) => texts.say("finding-tester"),
         Some(cause) if finding.decided => sentence(&cause_words(texts, cause)),
         Some(cause) if cause.p < LIKELY => texts.say("finding-not-clear"),
         Some(cause) => texts.say_with(
@@ -123,6 +124,22 @@ pub(crate) fn headline(texts: &Texts, finding: &Finding) -> String {
         None => texts.say("finding-nothing-known"),
     }
 }
+
+/// Whether the likeliest cause is the tester itself, so that nothing is proved of the car.
+#[must_use]
+pub(super) fn is_tester(finding: &Finding) -> bool {
+    finding.causes.first().is_some_and(|cause| {
+        cause.p >= LIKELY
+            && !cause.faults.is_empty()
+            && cause
+                .faults
+                .iter()
+                .all(|fault| fault.component.as_str() == HAND_PUMP)
+    })
+}
+
+/// The tester among the components.
+const HAND_PUMP: &str = "hand_pump";
 
 /// Below this a likeliest cause is no headline.
 pub(super) const LIKELY: f64 = 0.5;

@@ -64,7 +64,8 @@ fn named(texts: &Texts, test: &TestId, seen: &str) -> String {
     sentence(&texts.say_with("reading-field", &args))
 }
 
-fn test_of(message: &Message) -> Option<&TestId> {
+/// The test a message is about.
+pub(super) fn test_of(message: &Message) -> Option<&TestId> {
     message.args.iter().find_map(|(_, arg)| match arg {
         Arg::Test(test) => Some(test),
         _ => None,

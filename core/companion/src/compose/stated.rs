@@ -90,6 +90,7 @@ pub(super) fn instrument_words(texts: &Texts, instruments: &Instruments) -> Stri
                     .text("read", trimmed(texts, gauge.read_to)),
             ),
         );
+        said.extend(identity(&gauge.identity));
     }
     if let Some(cm3) = instruments.pump_cm3 {
         said.push(texts.say_with("instrument-pump", &Args::new().text("volume", texts.volume(cm3))));
@@ -109,12 +110,18 @@ pub(super) fn instrument_words(texts: &Texts, instruments: &Instruments) -> Stri
                     .quantity("counts", trimmed(texts, meter.counts), meter.counts),
             ),
         );
+        said.extend(identity(&meter.identity));
     }
     if said.is_empty() {
         texts.say("instrument-unknown")
     } else {
         said.join("; ")
     }
+}
+
+/// Which instrument it is, where that was typed.
+fn identity(typed: &str) -> Option<String> {
+    Some(typed.trim().to_owned()).filter(|typed| !typed.is_empty())
 }
 
 /// A figure as typed: up to three decimals, none that are zero.
@@ -128,9 +135,9 @@ fn trimmed(texts: &Texts, figure: f64) -> String {
     texts.number(figure, usize::try_from(decimals).unwrap_or(3))
 }
 
-/// A heading with the fields that are there, each with its label.
+/// The fields that are there, each with its label.
 #[must_use]
-pub(super) fn fields(texts: &Texts, heading: &str, fields: &[(&str, Option<&str>)]) -> String {
+pub(super) fn fields(texts: &Texts, fields: &[(&str, Option<&str>)]) -> String {
     let said: Vec<String> = fields
         .iter()
         .filter_map(|(label, value)| {
@@ -146,5 +153,5 @@ pub(super) fn fields(texts: &Texts, heading: &str, fields: &[(&str, Option<&str>
             ))
         })
         .collect();
-    texts.say_with(heading, &Args::new().text("what", said.join("; ")))
+    said.join("; ")
 }

@@ -37,6 +37,12 @@ pub(super) fn stamp(at_ms: i64, offset_min: i32) -> String {
     })
 }
 
+/// Day and minute in short, for a table: "2026-11-25 09:10".
+#[must_use]
+pub(super) fn minute(at_ms: i64, offset_min: i32) -> String {
+    local(at_ms, offset_min).map_or_else(String::new, |time| time.format("%Y-%m-%d %H:%M").to_string())
+}
+
 /// The minute: "09:10".
 fn clock(at_ms: i64, offset_min: i32) -> String {
     local(at_ms, offset_min).map_or_else(String::new, |time| {

@@ -103,7 +103,7 @@ pub(super) fn body(core: &Companion, at: &TestAt, spec: &TestSpec, acknowledged:
         ),
     };
     let picture = match spec.form {
-        holdfast_diagnose::Form::Meter => compose::connector(texts, &spec.id),
+        holdfast_diagnose::Form::Meter => compose::connector(texts, &job.circuit, &spec.id),
         _ => None,
     };
     let picture = picture.or_else(|| Some(compose::circuit_map(texts, job, MapOf::Test(&spec.id))));

@@ -9,7 +9,7 @@ use crate::error::ActError;
 use crate::flow::hold::{HoldAt, Moment, Running, never_reached};
 use crate::flow::hold_screen;
 use crate::flow::reading::{Handed, hand_in};
-use crate::protocol::{Action, Buzz, FieldId, Pick};
+use crate::protocol::{Action, Buzz, FieldId};
 use crate::session::{At, Stage, TestAt};
 use crate::text::Args;
 use crate::turn::{Seen, Turn};
@@ -42,7 +42,6 @@ fn put(core: &mut Companion, at: TestAt, hold: HoldAt) {
 pub(super) fn unit_of(core: &Companion, hold: &HoldAt) -> PressureUnit {
     hold.running()
         .and_then(|running| PressureUnit::from_symbol(&running.unit))
-        .or(core.moving.unit)
         .unwrap_or_else(|| core.gauge_unit())
 }
 
@@ -158,13 +157,6 @@ pub(super) fn act(
     };
     let unit = unit_of(core, &hold);
     let hold = hold.checked(turn.clock, unit.symbol());
-    if let Action::Pick {
-        pick: Pick::GaugeUnit { symbol },
-    } = &action
-    {
-        core.moving.unit = PressureUnit::from_symbol(symbol);
-        return Ok(());
-    }
     let next = match (hold, action) {
         (HoldAt::Pump { strokes }, Action::Stroke) => HoldAt::Pump {
             strokes: strokes.saturating_add(1),

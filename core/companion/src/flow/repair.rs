@@ -7,7 +7,7 @@
 //! | `ShowTest` | the retest: the test that condemned the part, done again |
 //! | `CloseJob` | the finding logged; the report |
 
-use holdfast_diagnose::{Complaint, ComponentId, TestId, TestKind, retest_for};
+use holdfast_diagnose::{Complaint, ComponentId, ComponentKind, TestId, TestKind, retest_for};
 use holdfast_joblog::{Payload, Repair};
 
 use crate::companion::Companion;
@@ -37,6 +37,7 @@ pub(super) fn act(
             let repair = Repair {
                 component: draft.component.clone(),
                 part: text(FieldId::RepairPart),
+                torque: text(FieldId::Torque),
                 note: text(FieldId::Note),
                 done: true,
             };
@@ -77,7 +78,7 @@ pub(super) fn screen(core: &Companion, draft: &RepairDraft) -> (Frame, Body) {
     if is_done(job, &draft.component) {
         sections.push(retest_section(core, job, &test));
     } else {
-        sections.push(done_section(core, draft));
+        sections.push(done_section(core, job, draft));
     }
     let chart = match (job.last(&test, false), after) {
         (Some((first, outcome, _)), Some((again, now, _))) => {
@@ -111,22 +112,26 @@ fn mind_section(core: &Companion, part: &ComponentId) -> Section {
     section(core.say("repair-mind"), items)
 }
 
-fn done_section(core: &Companion, draft: &RepairDraft) -> Section {
-    let text = |field: &FieldId| draft.typed.get(field).unwrap_or("").to_owned();
-    let mut part = text_field(
-        FieldId::RepairPart,
-        core.say("repair-part"),
-        text(&FieldId::RepairPart),
-        Keys::Text,
-    );
+fn done_section(core: &Companion, job: &JobView, draft: &RepairDraft) -> Section {
+    let field = |id: FieldId, label: &str, keys: Keys| {
+        let there = draft.typed.get(&id).unwrap_or("").to_owned();
+        text_field(id, core.say(label), there, keys)
+    };
+    let mut part = field(FieldId::RepairPart, "repair-part", Keys::Text);
     part.hint = core.say("repair-part-hint");
-    let note = text_field(
-        FieldId::Note,
-        core.say("repair-note"),
-        text(&FieldId::Note),
-        Keys::Lines,
-    );
-    section(core.say("repair-what"), vec![entry(part), entry(note)])
+    let mut items = vec![entry(part)];
+    let component = ComponentId::new(draft.component.clone());
+    let is_bolted = job
+        .circuit
+        .component(&component)
+        .is_some_and(|part| part.kind == ComponentKind::Mount);
+    if is_bolted {
+        let mut torque = field(FieldId::Torque, "repair-torque", Keys::Text);
+        torque.hint = core.say("repair-torque-hint");
+        items.push(entry(torque));
+    }
+    items.push(entry(field(FieldId::Note, "repair-note", Keys::Lines)));
+    section(core.say("repair-what"), items)
 }
 
 fn retest_section(core: &Companion, job: &JobView, test: &TestId) -> Section {

@@ -113,8 +113,16 @@ pub(super) fn act(
             field: FieldId::Business,
             text,
         } => {
-            core.session.settings.business = text.chars().take(200).collect();
+            core.session.settings.business = line(&text);
         }
+        Action::Type {
+            field: FieldId::GaugeIdentity,
+            text,
+        } => core.session.settings.gauge_identity = line(&text),
+        Action::Type {
+            field: FieldId::MeterIdentity,
+            text,
+        } => core.session.settings.meter_identity = line(&text),
         Action::Type { field, text } => {
             typed.put(field.clone(), &text);
             for (number, kept) in fields(&mut core.session.settings) {
@@ -128,6 +136,11 @@ pub(super) fn act(
     }
     core.session.at = At::Settings { typed, before };
     Ok(())
+}
+
+/// A line of a sensible length.
+fn line(text: &str) -> String {
+    text.chars().take(200).collect()
 }
 
 fn picked(core: &mut Companion, pick: Pick) {
@@ -183,6 +196,7 @@ pub(crate) fn payloads(settings: &Settings) -> Vec<Payload> {
         division: figure(&settings.gauge.division).unwrap_or(1.0),
         grade: settings.gauge.grade.clone(),
         read_to: figure(&settings.gauge.read_to).unwrap_or(0.5),
+        identity: settings.gauge_identity.trim().to_owned(),
     };
     #[expect(
         clippy::cast_possible_truncation,
@@ -194,6 +208,7 @@ pub(crate) fn payloads(settings: &Settings) -> Vec<Payload> {
         percent: figure(&settings.meter_percent).unwrap_or(0.5),
         counts: figure(&settings.meter_counts).unwrap_or(2.0),
         digits,
+        identity: settings.meter_identity.trim().to_owned(),
     };
     vec![
         Payload::Profile(ProfileRecord {
@@ -218,12 +233,7 @@ pub(super) fn screen(core: &Companion, typed: &Typed) -> (Frame, Body) {
     let sections = vec![
         shown_section(core),
         gauge_section(core, typed),
-        numbers_section(
-            core,
-            typed,
-            "settings-meter",
-            &[FieldId::MeterPercent, FieldId::MeterCounts, FieldId::MeterDigits],
-        ),
+        meter_section(core, typed),
         numbers_section(
             core,
             typed,
@@ -311,7 +321,24 @@ fn gauge_section(core: &Companion, typed: &Typed) -> Section {
         FieldId::PumpStroke,
     ];
     items.extend(number_items(core, typed, &ids));
+    let kept = core.session.settings.gauge_identity.clone();
+    items.push(identity(core, FieldId::GaugeIdentity, kept));
     section(core.say("settings-gauge"), items)
+}
+
+fn meter_section(core: &Companion, typed: &Typed) -> Section {
+    let ids = [FieldId::MeterPercent, FieldId::MeterCounts, FieldId::MeterDigits];
+    let mut items = number_items(core, typed, &ids);
+    let kept = core.session.settings.meter_identity.clone();
+    items.push(identity(core, FieldId::MeterIdentity, kept));
+    section(core.say("settings-meter"), items)
+}
+
+/// Which instrument it is, for the record.
+fn identity(core: &Companion, id: FieldId, kept: String) -> FormItem {
+    let mut field = text_field(id, core.say("settings-identity"), kept, Keys::Text);
+    field.hint = core.say("settings-identity-hint");
+    entry(field)
 }
 
 fn numbers_section(core: &Companion, typed: &Typed, heading: &str, ids: &[FieldId]) -> Section {

@@ -45,9 +45,6 @@ pub(super) fn act(
         Action::Pick {
             pick: Pick::CarState { property, value },
         } => pick(&mut values.state, property, value),
-        Action::Pick {
-            pick: Pick::GaugeUnit { symbol },
-        } => values.unit = Some(symbol),
         Action::Confirm => {
             if missing(core, spec, &values).is_empty() {
                 let (answer, typed) = answer(core, spec, &values);
@@ -92,6 +89,7 @@ fn field_id(spec: &FieldSpec) -> FieldId {
     }
 }
 
+/// The unit of the reading that is put right, else the gauge's.
 fn unit_of(core: &Companion, values: &ValuesAt) -> PressureUnit {
     values
         .unit
@@ -216,7 +214,6 @@ pub(super) fn body(core: &Companion, spec: &TestSpec, values: &ValuesAt) -> Body
     };
     let texts = &core.texts;
     let args = compose::test_args(texts, job);
-    let lead = |what: &str| texts.test_text(&spec.id, what, &args);
     let mut items: Vec<FormItem> = Vec::new();
     for field in &spec.fields {
         items.extend(field_items(core, spec, field, values));
@@ -239,7 +236,7 @@ pub(super) fn body(core: &Companion, spec: &TestSpec, values: &ValuesAt) -> Body
     });
     let meter = MeterScreen {
         picture: match spec.form {
-            Form::Meter => compose::connector(texts, &spec.id),
+            Form::Meter => compose::connector(texts, &job.circuit, &spec.id),
             Form::Gauge => {
                 let unit = unit_of(core, values);
                 let shown = read.map_or(0.0, |pa| unit.from_pressure(Pressure::new::<pascal>(pa)));
@@ -252,7 +249,10 @@ pub(super) fn body(core: &Companion, spec: &TestSpec, values: &ValuesAt) -> Body
             }
             _ => None,
         },
-        leads: ["lead-red", "lead-black"].into_iter().filter_map(lead).collect(),
+        leads: compose::lead_lines(texts, &job.circuit, &spec.id)
+            .into_iter()
+            .flatten()
+            .collect(),
         hint: texts.test_text(&spec.id, "hint", &args).unwrap_or_default(),
         items,
         band: first

@@ -112,6 +112,7 @@ pub(super) fn settle(
         label: changed(FieldId::Label, &there.label),
         odometer: changed(FieldId::Odometer, &there.odometer),
         customer: changed(FieldId::Customer, &there.customer),
+        agreed: changed(FieldId::Agreed, &there.agreed),
     };
     let complained = Complaint {
         phrases: complaint(core, draft),
@@ -212,7 +213,9 @@ fn vehicle_fields(core: &Companion, draft: &VehicleDraft) -> Vec<FormItem> {
     explain_vin(core, &mut vin);
     let mut odometer = field(FieldId::Odometer, "vehicle-odometer", there.odometer, Keys::Text);
     odometer.hint = core.say("vehicle-odometer-hint");
-    vec![
+    let mut agreed = field(FieldId::Agreed, "vehicle-agreed", there.agreed, Keys::Lines);
+    agreed.hint = core.say("vehicle-agreed-hint");
+    let mut items = vec![
         entry(field(FieldId::Plate, "vehicle-plate", there.plate, Keys::Code)),
         entry(field(FieldId::Label, "vehicle-label", there.label, Keys::Text)),
         entry(vin),
@@ -223,7 +226,12 @@ fn vehicle_fields(core: &Companion, draft: &VehicleDraft) -> Vec<FormItem> {
             there.customer,
             Keys::Text,
         )),
-    ]
+    ];
+    // An owner agrees with nobody about the own car.
+    if core.session.settings.profile == Profile::Mechanic {
+        items.push(entry(agreed));
+    }
+    items
 }
 
 /// The check digit explained; it never refuses a VIN, since only North American ones must have one.

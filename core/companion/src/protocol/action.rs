@@ -328,6 +328,10 @@ pub enum FieldId {
     MeterCounts,
     /// The meter's decimals on the range in use.
     MeterDigits,
+    /// The gauge's serial number and calibration.
+    GaugeIdentity,
+    /// The meter's serial number and calibration.
+    MeterIdentity,
     /// The drop that is allowed, in the gauge's unit.
     LimitDrop,
     /// The time over which it is allowed, s.
@@ -349,6 +353,10 @@ pub enum FieldId {
     Note,
     /// What was put in.
     RepairPart,
+    /// The torque of a repair, with its source.
+    Torque,
+    /// What was agreed with the customer.
+    Agreed,
     /// The technician or workshop, for the report.
     Business,
 }

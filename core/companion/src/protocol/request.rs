@@ -64,7 +64,7 @@ pub enum Buzz {
 }
 
 /// What an action led to.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Default)]
 #[cfg_attr(feature = "ffi", derive(uniffi::Record))]
 pub struct Update {
     /// To be done by the shell, in order.

@@ -3,7 +3,6 @@
 quoted = “{ $words }”
 
 log-opened = Job begun with version { $software }.
-log-vehicle = Vehicle: { $what }
 log-wiped = removed
 log-complaint = Complaint: { $complaint }
 log-circuit = Circuit: { $template }
@@ -54,6 +53,7 @@ log-photo-marked = { $count ->
 log-about = { $words } ({ $about })
 log-note = Note: { $note }
 log-repair-done = Repaired: { $part }.
+log-repair-torque = Torque: { $torque }
 log-repair-proposed = Repair proposed: { $part }.
 log-closed = Closed: { $finding } ({ $percent }, version { $software })
 log-closed-repaired = Closed and repaired: { $finding } ({ $percent }, version { $software })
@@ -79,3 +79,4 @@ record-label = Vehicle
 record-vin = VIN
 record-odometer = Odometer
 record-customer = Customer
+record-agreed = Agreed with the customer

@@ -82,7 +82,7 @@ idle-lowish = { $rpm } is a little low for a warm idle.
 idle-highish = { $rpm } is a little high. Is the engine warm?
 idle-low = { $rpm } is too low. An engine that idles so slowly shakes by itself.
 idle-high = { $rpm } is too high for a warm idle. Look for an intake leak.
-look-clear = Nothing to see. That rules out a hose being off, no more.
+look-clear = Nothing wrong to see. That rules out a hose being off, no more.
 look-found = { $count-n ->
     [one] One part looks wrong.
    *[other] { $count } parts look wrong.
@@ -295,8 +295,8 @@ likely-other-place = Perhaps another place, pin or state of the car.
 
 why-textbook = Next in the textbook order, about { $minutes }.
 why-settles = { $count-n ->
-    [one] In { $minutes } it settles about { $share } of what is open.
-   *[other] In { $minutes } it settles about { $share } of what is open between { $count } causes.
+    [one] It settles about { $share } of the doubt that is left.
+   *[other] It settles about { $share } of the doubt between { $count } causes.
 }
 stop-sound = All tests fit a sound circuit, { $sure } sure.
 stop-outside = The cause lies outside this circuit, { $sure } sure.

@@ -1,8 +1,8 @@
 ### The report: the customer's page, the evidence, the full record.
 
-report-heading = { $vehicle }: engine mounts, what was found
-report-heading-plain = Engine mounts: what was found
-report-began = Begun
+report-heading = { $vehicle }: engine mount check
+report-heading-plain = Engine mount check
+report-began = Tested
 report-ended = Last entry
 
 ## The customer's page
@@ -15,24 +15,29 @@ report-not-tested = Not tested
 report-left-open = What stays open
 report-seen = Also seen
 report-proposed = Proposed: { $what }.
+report-proposed-can-wait = Can wait: { $what }.
 report-repaired = The { $part } was repaired.
 report-not-retested = The test was not repeated yet.
 report-compared = { $test }: before { $before }, after { $after }.
 report-compared-not-gone = The fault is still there. { $test }: before { $before }, after { $after }.
 report-next-repair = Repair it, then do the same test again.
+report-next-elsewhere = Look for the cause elsewhere: engine, exhaust, struts, rubber of the mounts.
+report-next-outside = The mounts' circuit is not at fault. Have this put right first.
+report-next-nothing = Nothing to repair.
+report-next-tester = Use a tight hand pump and repeat the vacuum hold tests.
 report-next-retest = Do the same test again. Until then the repair is not proved.
 report-next-road = Road test: brakes first, then pulling away and stopping.
 report-next-feel = Feel for the complaint again, then a road test, brakes first.
 report-next-complaint-stays = Test on: another cause is left.
 report-next-again = Test again: the measurement has not changed enough.
 report-next-test = Next test: { $test }.
-report-next-workshop = More than these tests can tell: a workshop visit.
+report-next-workshop = These tests can tell no more. A workshop can look further.
 report-not-done = { $test }: { $reason }.
 report-more-not-done = { $count } more, see the record.
 report-seen-part = the { $part } is { $state }.
 report-care-brakes = The brakes share this vacuum. A soft or hard pedal: do not drive.
-report-caption-map = The circuit, with the suspicion on each part
-report-caption-map-repaired = The circuit: suspicion as before the repair, tests up to now
+report-caption-map = The circuit and what the tests say of each part
+report-caption-map-repaired = The circuit as found before the repair
 report-care-mount = A broken mount overloads the others. Do not wait long.
 report-caption-before-after = The same test before and after the repair
 report-caption-test = { $test }: { $seen } – { $result }
@@ -97,5 +102,7 @@ record-entries = Every entry
 record-entry = Entry
 record-standing = { $entry } – { $standing }
 record-how = Results and probabilities are computed from these entries by the software named below. The circuit's volumes and how often each fault occurs are estimates from common practice.
-record-sign-work = Tested by, date
-record-sign-customer = Customer, date
+report-sign-work = Tested by, date
+report-sign-customer = Customer, date
+report-sign-agreed = Customer, date. Repair: agreed / later / refused
+report-sign-handed-over = Handed over to, date

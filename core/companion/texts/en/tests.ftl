@@ -67,7 +67,7 @@ test-look-step-1 = Follow each hose by hand. Bend it and look at both ends.
 test-look-step-2 = Look for oil, chafe, melted spots and a missing heat shield.
 test-look-step-3 = Look for exhaust, tray or pipe touching the body.
 test-look-step-4 = Photograph what looks wrong before you move it.
-test-look-means-as-expected = Nothing to see. That clears a hose being off, no more.
+test-look-means-as-expected = Nothing wrong to see. That clears a hose being off, no more.
 test-look-means-not-as-expected = Something shows. A test confirms it before you buy parts.
 
 ## Mounts by eye and lever

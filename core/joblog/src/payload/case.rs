@@ -43,6 +43,9 @@ pub struct Vehicle {
     /// The customer's name.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub customer: Option<String>,
+    /// What was agreed with the customer: tests, photos, road test, amount; by whom and when.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub agreed: Option<String>,
 }
 
 impl Vehicle {
@@ -54,6 +57,7 @@ impl Vehicle {
             (&mut self.label, &later.label),
             (&mut self.odometer, &later.odometer),
             (&mut self.customer, &later.customer),
+            (&mut self.agreed, &later.agreed),
         ] {
             if let Some(text) = theirs {
                 *mine = if text.trim().is_empty() {
@@ -107,6 +111,9 @@ pub struct Repair {
     /// What was put in, in the person's words, or empty.
     #[serde(default)]
     pub part: String,
+    /// Torque that bolts were tightened to, with its source, or empty.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub torque: String,
     /// What else is to be said, or empty.
     #[serde(default)]
     pub note: String,

@@ -38,6 +38,9 @@ pub struct GaugeRecord {
     pub grade: String,
     /// How finely it is read.
     pub read_to: f64,
+    /// Serial number and calibration as typed, or empty.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub identity: String,
 }
 
 /// A multimeter on the range in use.
@@ -49,6 +52,9 @@ pub struct MeterRecord {
     pub counts: f64,
     /// Decimals shown.
     pub digits: u8,
+    /// Serial number and calibration as typed, or empty.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub identity: String,
 }
 
 /// The instruments. Left out: not known.

@@ -1,5 +1,6 @@
 //! From the report's blocks to pieces that can be flowed over pages.
 
+use super::aside::Aside;
 use super::flow::{Head, LaidPage, Piece, Run, Sheet, feet, flow};
 use super::input::{Block, Paper, Report, Table};
 use super::look::{BETWEEN, FINE, Look, MEASURE, PLAIN, SMALL};
@@ -39,6 +40,8 @@ pub(crate) fn compose(report: &Report, paper: Paper) -> Laid {
         tree: Tree::new(),
         figures: 0,
         shrink: 1.0,
+        tighten: 1.0,
+        aside: None,
     };
     composer.customer_on_one_page();
     for section in [&report.evidence, &report.record] {
@@ -67,6 +70,10 @@ pub(crate) struct Composer<'a> {
     pub(super) figures: usize,
     /// Factor on the size of figures, to keep the customer's page one page.
     pub(super) shrink: f32,
+    /// Factor on the gaps, for the same.
+    pub(super) tighten: f32,
+    /// The picture that text runs beside now.
+    pub(super) aside: Option<Aside>,
 }
 
 impl Composer<'_> {
@@ -83,7 +90,8 @@ impl Composer<'_> {
             self.pieces.clear();
             self.tree = Tree::new();
             self.figures = 0;
-            self.shrink = shrink;
+            self.aside = None;
+            (self.shrink, self.tighten) = (shrink, tighten);
             self.customer();
             self.pieces.iter_mut().for_each(|piece| piece.gap *= tighten);
             if flow(self.pieces.clone(), self.sheet, &mut Tree::new()).len() == 1 {
@@ -109,7 +117,9 @@ impl Composer<'_> {
             self.facts(section, &report.facts, 10.0);
         }
         self.finding(section);
+        self.begin_aside(section, &report.aside);
         self.blocks(section, &report.customer, 2);
+        self.end_aside();
     }
 
     fn section(&mut self, heading: &str, blocks: &[Block]) {
@@ -235,6 +245,9 @@ impl Composer<'_> {
     }
 
     fn block(&mut self, parent: NodeId, block: &Block, level: u16) {
+        if is_wide(block) {
+            self.end_aside();
+        }
         match block {
             Block::Heading(words) => {
                 let look = Look {
@@ -247,7 +260,7 @@ impl Composer<'_> {
             }
             Block::Text(words) => {
                 let node = self.tree.add(parent, Kind::Paragraph);
-                self.text(node, words, PLAIN, 0.0, MEASURE, self.gap());
+                self.text(node, words, PLAIN, 0.0, self.measure(), self.gap());
             }
             Block::List(entries) => self.list(parent, entries),
             Block::Facts(facts) => self.facts(parent, facts, BETWEEN),
@@ -264,9 +277,12 @@ impl Composer<'_> {
         self.pieces.extend(laid);
     }
 
-    /// Digest and version, at the very end.
+    /// Digest and version, at the very end, on one page with what they stand under.
     fn colophon(&mut self) {
         let report = self.report;
+        if let Some(last) = self.pieces.last_mut() {
+            last.stay = true;
+        }
         let pairs = [
             (&report.words.digest, &report.digest),
             (&report.words.version, &report.version),
@@ -283,6 +299,14 @@ impl Composer<'_> {
                 if i == 0 { 18.0 } else { 0.0 },
             );
         }
+    }
+}
+
+/// Whether a block needs the whole width.
+fn is_wide(block: &Block) -> bool {
+    match block {
+        Block::Heading(_) | Block::Text(_) | Block::List(_) | Block::Caution { .. } => false,
+        Block::Facts(_) | Block::Figure(_) | Block::Pair(..) | Block::Table(_) | Block::Sign(_) => true,
     }
 }
 

@@ -137,37 +137,9 @@ impl Composer<'_> {
             } else {
                 1.0
             };
-            let share = share * self.shrink;
-            let mut captions = self.caption(&input.caption, column);
-            let room = self.sheet.text_height() * TALLEST;
-            let scale = (column * share / input.scene.width.max(1.0)).min(room / input.scene.height.max(1.0));
-            let height = input.scene.height * scale;
-            let node = self.tree.add(
-                parent,
-                Kind::Figure {
-                    alt: alt_of(&input.scene, &input.caption),
-                },
-            );
-            runs.push(Run {
-                node: Some(node),
-                items: items(&input.scene, at(x, 0.0), scale),
-            });
-            let mut y = height + 6.0;
-            if !captions.is_empty() {
-                let node = self.tree.add(parent, Kind::Caption);
-                let mut items = Vec::new();
-                for line in &mut captions {
-                    for item in line.iter() {
-                        items.push(placed(item, Point { x, y }, 1.0));
-                    }
-                    y += 13.0;
-                }
-                runs.push(Run {
-                    node: Some(node),
-                    items,
-                });
-            }
-            tallest = tallest.max(y);
+            let (drawn, height) = self.placed_figure(parent, input, at(x, 0.0), column, share * self.shrink);
+            runs.extend(drawn);
+            tallest = tallest.max(height);
         }
         self.pieces.push(Piece {
             gap: 12.0,
@@ -175,6 +147,47 @@ impl Composer<'_> {
             runs,
             ..Piece::default()
         });
+    }
+
+    /// A figure with its caption from `corner` on in a column, taking a share of its width; with the height of both.
+    pub(super) fn placed_figure(
+        &mut self,
+        parent: NodeId,
+        input: &Figure,
+        corner: Point,
+        column: f32,
+        share: f32,
+    ) -> (Vec<Run>, f32) {
+        let captions = self.caption(&input.caption, column);
+        let room = self.sheet.text_height() * TALLEST;
+        let scale = (column * share / input.scene.width.max(1.0)).min(room / input.scene.height.max(1.0));
+        let node = self.tree.add(
+            parent,
+            Kind::Figure {
+                alt: alt_of(&input.scene, &input.caption),
+            },
+        );
+        let mut runs = vec![Run {
+            node: Some(node),
+            items: items(&input.scene, corner, scale),
+        }];
+        let mut y = input.scene.height * scale + 6.0;
+        if !captions.is_empty() {
+            let node = self.tree.add(parent, Kind::Caption);
+            let mut items = Vec::new();
+            for line in &captions {
+                items.extend(
+                    line.iter()
+                        .map(|item| placed(item, at(corner.x, corner.y + y), 1.0)),
+                );
+                y += 13.0;
+            }
+            runs.push(Run {
+                node: Some(node),
+                items,
+            });
+        }
+        (runs, y)
     }
 
     /// The caption as lines of items: number in bold, then the words.

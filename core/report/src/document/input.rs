@@ -18,6 +18,9 @@ pub struct Report {
     pub facts: Vec<Fact>,
     /// The finding, first thing on the customer's page.
     pub finding: Finding,
+    /// Pictures beside the start of the customer's page, at the end side, one below the other. The first one's share of
+    /// the text width, to 0.6, holds for all.
+    pub aside: Vec<Figure>,
     /// The rest of the customer's page.
     pub customer: Vec<Block>,
     /// Pictures and charts; starts on a page of its own. Left out when it has no blocks.

@@ -1,5 +1,6 @@
 //! The report: a plain input, laid out into pages, written as PDF.
 
+mod aside;
 mod compose;
 mod facts;
 mod figure;

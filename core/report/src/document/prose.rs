@@ -3,7 +3,7 @@
 use super::compose::Composer;
 use super::flow::{Piece, Run};
 use super::input::Signal;
-use super::look::{BETWEEN, LEADING, Look, MEASURE, PLAIN};
+use super::look::{BETWEEN, LEADING, Look, PLAIN};
 use super::structure::{Kind, NodeId};
 use crate::diagram::sketch::{Sketch, at, solid};
 use crate::scene::{Anchor, Role, Weight};
@@ -26,9 +26,7 @@ impl Composer<'_> {
                 words: words.to_owned(),
             },
         );
-        let lines = self
-            .type_
-            .wrap(words, look.weight, look.size, self.sheet.text_width());
+        let lines = self.type_.wrap(words, look.weight, look.size, self.column());
         let items = lines
             .iter()
             .enumerate()
@@ -76,7 +74,7 @@ impl Composer<'_> {
             let body = self.tree.add(item, Kind::Body);
             let gap = if i == 0 { self.gap() } else { 3.0 };
             let first = self.pieces.len();
-            self.text(body, entry, PLAIN, INDENT, MEASURE - INDENT, gap);
+            self.text(body, entry, PLAIN, INDENT, self.measure() - INDENT, gap);
             if let Some(piece) = self.pieces.get_mut(first) {
                 let items = vec![PLAIN.item(1.0, 0.0, Anchor::Start, "•")];
                 piece.runs.insert(
@@ -107,7 +105,7 @@ impl Composer<'_> {
         let word = format!("{word} ");
         let taken = self.type_.width(&word, bold.weight, bold.size) + 4.0;
         // The signal word stands on the first line; the text goes on after it and then under it.
-        let first = self.first_line(text, MEASURE - INDENT - taken);
+        let first = self.first_line(text, self.measure() - INDENT - taken);
         let (head, tail) = text.split_at_checked(first).unwrap_or((text, ""));
         let mut items = vec![bold.item(INDENT, 0.0, Anchor::Start, word)];
         items.push(PLAIN.item(INDENT + taken, 0.0, Anchor::Start, head));
@@ -140,7 +138,14 @@ impl Composer<'_> {
             ..Piece::default()
         });
         if more {
-            self.text(node, tail.trim_start(), PLAIN, INDENT, MEASURE - INDENT, 0.0);
+            self.text(
+                node,
+                tail.trim_start(),
+                PLAIN,
+                INDENT,
+                self.measure() - INDENT,
+                0.0,
+            );
         }
     }
 

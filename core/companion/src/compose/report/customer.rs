@@ -1,16 +1,16 @@
 //! The customer's page: at most 150 words of prose, the finding in one sentence first.
 
-use holdfast_diagnose::{Component, ComponentKind, Next, Outcome, Reading, TestId, TestResult};
-use holdfast_report::{Block, Figure, Signal};
+use holdfast_diagnose::{Outcome, TestId};
+use holdfast_report::{Block, Figure};
 
-use super::evidence::map_caption;
-use crate::compose::finding::{certainty_now, explains, headline_now, left_open, remedy};
-use crate::compose::hold::{before_and_after, fall};
+use super::advice::{cares, next, repair, sign};
+use crate::compose::finding::{certainty_now, explains, headline_now, left_open};
+use crate::compose::hold::before_and_after;
 use crate::compose::map::{MapOf, circuit_map};
 use crate::compose::overview::complaint_phrase;
-use crate::compose::reading::{reading_words, reason_words};
+use crate::compose::reading::reason_words;
 use crate::compose::reasons::seen;
-use crate::compose::repaired::{complaint_gone, is_good, retested};
+use crate::compose::repaired::{is_good, retested};
 use crate::job::JobView;
 use crate::text::{Args, Texts, capital, sentence};
 
@@ -35,9 +35,12 @@ pub(super) fn page(texts: &Texts, job: &JobView) -> Vec<Block> {
     page.care(texts, job);
     page.section("report-next", vec![next(texts, job)]);
     page.section("report-not-tested", not_tested(texts, job));
-    page.section("report-left-open", left_open(texts, &job.finding));
+    let cured = retested(job).is_some_and(|(_, (_, is))| is_good(is.outcome));
+    if !cured {
+        page.section("report-left-open", left_open(texts, &job.finding));
+    }
     page.section("report-seen", also_seen(texts, job));
-    page.blocks.extend(figures(texts, job));
+    page.blocks.push(sign(texts, job));
     page.blocks
 }
 
@@ -96,35 +99,6 @@ impl<'a> Page<'a> {
     }
 }
 
-/// The cautions of the page: where brakes share the vacuum, and what the finding asks for until it is repaired.
-fn cares(job: &JobView) -> Vec<(Signal, &'static str, &'static str)> {
-    let mut cares = Vec::new();
-    let brakes =
-        |part: &Component| part.kind == ComponentKind::Consumer && part.id.as_str().contains("booster");
-    if job.circuit.components.iter().any(brakes) {
-        cares.push((Signal::Warning, "signal-warning", "report-care-brakes"));
-    }
-    if !job.finding.decided || job.repaired().is_some() {
-        return cares;
-    }
-    for fault in job.finding.causes.first().iter().flat_map(|cause| &cause.faults) {
-        let kind = job.circuit.component(&fault.component).map(|part| part.kind);
-        match (kind, fault.mode.as_str()) {
-            (Some(ComponentKind::Mount), "fluid_lost") => {
-                cares.push((Signal::Caution, "signal-caution", "caution-mount-fluid"));
-            }
-            (Some(ComponentKind::Mount), "torn" | "sagged" | "loose") => {
-                cares.push((Signal::Notice, "signal-notice", "report-care-mount"));
-            }
-            (Some(ComponentKind::Fuse), _) => {
-                cares.push((Signal::Caution, "signal-caution", "caution-fuse-same-rating"));
-            }
-            _ => {}
-        }
-    }
-    cares
-}
-
 /// Words of a text: what stands between spaces and has a letter or digit in it; a number with its unit is one.
 pub(in crate::compose) fn words(text: &str) -> usize {
     text.split(|c: char| c.is_whitespace() && c != '\u{a0}')
@@ -161,81 +135,6 @@ fn known(texts: &Texts, job: &JobView) -> Vec<String> {
         lines.push(explains(texts, &job.finding));
     }
     lines
-}
-
-/// What was done about it with the figures before and after, or what is proposed.
-fn repair(texts: &Texts, job: &JobView) -> String {
-    if let Some(repair) = job.repaired() {
-        let part = texts.part(&repair.component.as_str().into());
-        let done = texts.say_with("report-repaired", &Args::new().text("part", part));
-        return match retested(job) {
-            Some((before, after)) => format!("{done} {}", compared(texts, job, before, after)),
-            None => format!("{done} {}", texts.say("report-not-retested")),
-        };
-    }
-    if !job.finding.decided {
-        return String::new();
-    }
-    let proposed: Vec<String> = job
-        .finding
-        .parts
-        .iter()
-        .map(|part| remedy(texts, job, part))
-        .collect();
-    if proposed.is_empty() {
-        return String::new();
-    }
-    texts.say_with(
-        "report-proposed",
-        &Args::new().text("what", texts.list(&proposed)),
-    )
-}
-
-fn compared(
-    texts: &Texts,
-    job: &JobView,
-    (before, was): (&Reading, &TestResult),
-    (after, is): (&Reading, &TestResult),
-) -> String {
-    let words = |reading: &Reading, result: &TestResult| match &result.hold {
-        Some(hold) => fall(texts, hold),
-        None => reading_words(texts, &job.circuit, reading),
-    };
-    let key = if is_good(is.outcome) {
-        "report-compared"
-    } else {
-        "report-compared-not-gone"
-    };
-    texts.say_with(
-        key,
-        &Args::new()
-            .text("test", texts.test_name(&after.test))
-            .text("before", words(before, was))
-            .text("after", words(after, is)),
-    )
-}
-
-fn next(texts: &Texts, job: &JobView) -> String {
-    if let Some((_, (_, is))) = retested(job) {
-        return texts.say(match (is_good(is.outcome), complaint_gone(job)) {
-            (true, Some(true)) => "report-next-road",
-            (true, Some(false)) => "report-next-complaint-stays",
-            (true, None) => "report-next-feel",
-            (false, _) => "report-next-again",
-        });
-    }
-    if job.repaired().is_some() {
-        return texts.say("report-next-retest");
-    }
-    if job.finding.decided && !job.finding.parts.is_empty() {
-        return texts.say("report-next-repair");
-    }
-    match &job.next {
-        Next::Test { id, .. } => {
-            texts.say_with("report-next-test", &Args::new().text("test", texts.test_name(id)))
-        }
-        Next::Stop { .. } => texts.say("report-next-workshop"),
-    }
 }
 
 /// What was not tested and why, one line a reason.
@@ -298,20 +197,30 @@ fn also_seen(texts: &Texts, job: &JobView) -> Vec<String> {
         .collect()
 }
 
-/// The one picture of the page: before and after where there is both, else the circuit with the part.
-fn figures(texts: &Texts, job: &JobView) -> Vec<Block> {
-    let chart = retested(job).and_then(|(before, after)| before_and_after(texts, job, before, after));
-    let figure = match chart {
-        Some(scene) => Figure {
-            scene,
-            caption: texts.say("report-caption-before-after"),
-            width_share: 0.6,
-        },
-        None => Figure {
-            scene: circuit_map(texts, job, MapOf::Job),
-            caption: map_caption(texts, job),
-            width_share: 0.6,
-        },
+/// What stands beside the text: the circuit with the part, and the figure that tells most.
+pub(super) fn aside(texts: &Texts, job: &JobView, telling: Option<Figure>) -> Vec<Figure> {
+    let map = Figure {
+        scene: circuit_map(texts, job, MapOf::Job),
+        caption: texts.say(if job.repaired().is_some() {
+            "report-caption-map-repaired"
+        } else {
+            "report-caption-map"
+        }),
+        width_share: SHARE,
     };
-    vec![Block::Figure(figure)]
+    std::iter::once(map).chain(telling).collect()
+}
+
+/// Share of the text width that pictures beside the text take.
+const SHARE: f32 = 0.44;
+
+/// The same test before and after the repair, where there is both.
+pub(super) fn comparison(texts: &Texts, job: &JobView) -> Option<Figure> {
+    let (before, after) = retested(job)?;
+    let scene = before_and_after(texts, job, before, after)?;
+    Some(Figure {
+        scene,
+        caption: texts.say("report-caption-before-after"),
+        width_share: SHARE,
+    })
 }

@@ -1,87 +1,112 @@
-//! The evidence: the circuit with the finding, each hold's chart, each meter reading on its band, the photos.
+//! The evidence: each hold's chart, each meter reading on its band, the photos.
 
-use holdfast_diagnose::{Outcome, Reading, TestResult};
+use holdfast_diagnose::{Outcome, Reading, TestId, TestResult};
 use holdfast_joblog::{MarkRecord, MarkShapeRecord, PhotoState};
-use holdfast_report::{Block, Figure, PhotoMark, PhotoScene, Spot};
+use holdfast_report::{Block, Figure, PhotoMark, PhotoScene, Scene, Spot};
 
 use super::ReportWishes;
 use crate::compose::band::bands;
-use crate::compose::hold::{before_and_after, fall, hold_chart};
-use crate::compose::map::{MapOf, circuit_map};
+use crate::compose::hold::{fall, hold_chart};
 use crate::compose::mark::mark_of;
+use crate::compose::reasons::test_of;
 use crate::compose::repaired::retested;
 use crate::job::JobView;
 use crate::text::{Args, Texts, sentence};
 
-/// Figures two by two, the map and the comparison large.
-pub(super) fn blocks(texts: &Texts, job: &JobView, wishes: &ReportWishes<'_>) -> Vec<Block> {
-    let mut blocks = vec![Block::Figure(Figure {
-        scene: circuit_map(texts, job, MapOf::Job),
-        caption: map_caption(texts, job),
-        width_share: 0.9,
-    })];
-    if let Some((before, after)) = retested(job)
-        && let Some(scene) = before_and_after(texts, job, before, after)
-    {
-        blocks.push(Block::Figure(Figure {
-            scene,
-            caption: texts.say("report-caption-before-after"),
-            width_share: 0.7,
-        }));
+/// A figure of a test, or of none: a photo.
+pub(super) struct Shown {
+    /// The test.
+    test: Option<TestId>,
+    /// What is drawn.
+    figure: Figure,
+}
+
+/// Everything that can be shown but the two holds that are compared on the customer's page.
+pub(super) fn all(texts: &Texts, job: &JobView, wishes: &ReportWishes<'_>) -> Vec<Shown> {
+    let mut shown = holds(texts, job);
+    shown.extend(meters(texts, job));
+    shown.extend(photos(texts, job, wishes));
+    shown
+}
+
+/// Takes out the figure that speaks most for the finding.
+pub(super) fn take_strongest(shown: &mut Vec<Shown>, job: &JobView) -> Option<Figure> {
+    let tests = job.finding.speaks_for.iter().filter_map(test_of);
+    let at = tests
+        .filter_map(|test| shown.iter().rposition(|one| one.test.as_ref() == Some(test)))
+        .next()?;
+    Some(shown.remove(at).figure)
+}
+
+/// The figures two by two.
+pub(super) fn blocks(shown: Vec<Shown>) -> Vec<Block> {
+    let mut blocks = Vec::new();
+    let mut figures = shown.into_iter().map(|one| one.figure);
+    while let Some(left) = figures.next() {
+        blocks.push(match figures.next() {
+            Some(right) => Block::Pair(left, right),
+            None => Block::Figure(left),
+        });
     }
-    blocks.extend(paired(holds(texts, job)));
-    blocks.extend(paired(meters(texts, job)));
-    blocks.extend(paired(photos(texts, job, wishes)));
     blocks
 }
 
-/// What the map shows: before a repair and after it.
-pub(super) fn map_caption(texts: &Texts, job: &JobView) -> String {
-    texts.say(if job.repaired().is_some() {
-        "report-caption-map-repaired"
-    } else {
-        "report-caption-map"
-    })
-}
-
-/// Each hold's chart, but the two that stand on one chart already.
-fn holds(texts: &Texts, job: &JobView) -> Vec<Figure> {
+fn holds(texts: &Texts, job: &JobView) -> Vec<Shown> {
     let compared = retested(job);
-    let shown =
+    let elsewhere =
         |reading: &Reading| compared.is_some_and(|(before, after)| before.0 == reading || after.0 == reading);
     job.done
         .iter()
-        .filter(|(reading, _)| !shown(reading))
+        .filter(|(reading, _)| !elsewhere(reading))
         .filter(|(_, result)| result.outcome != Outcome::NotDone)
         .filter_map(|(reading, result)| {
             let hold = result.hold.as_ref()?;
             let scene = hold_chart(texts, job, &[(None, reading, result)])?;
             let caption = caption(texts, reading, result, &fall(texts, hold));
-            Some(Figure {
-                scene,
-                caption,
-                width_share: 0.48,
-            })
+            Some(shown_of(reading, scene, caption))
         })
         .collect()
 }
 
-fn meters(texts: &Texts, job: &JobView) -> Vec<Figure> {
+fn meters(texts: &Texts, job: &JobView) -> Vec<Shown> {
     job.done
         .iter()
         .filter(|(_, result)| result.outcome != Outcome::NotDone)
         .flat_map(|(reading, result)| {
-            bands(texts, job, reading, result)
+            let bands = bands(texts, job, reading, result);
+            // What the test says is said of all its readings together.
+            let one = bands.len() == 1;
+            bands
                 .into_iter()
-                .map(|(scene, words)| Figure {
-                    scene,
-                    caption: caption(texts, reading, result, &words),
-                    width_share: 0.48,
+                .map(|(scene, words)| {
+                    let caption = if one {
+                        caption(texts, reading, result, &words)
+                    } else {
+                        let args = Args::new()
+                            .text("label", texts.test_name(&reading.test))
+                            .text("value", words);
+                        texts.say_with("reading-field", &args)
+                    };
+                    shown_of(reading, scene, caption)
                 })
                 .collect::<Vec<_>>()
         })
         .collect()
 }
+
+fn shown_of(reading: &Reading, scene: Scene, caption: String) -> Shown {
+    Shown {
+        test: Some(reading.test.clone()),
+        figure: Figure {
+            scene,
+            caption,
+            width_share: HALF,
+        },
+    }
+}
+
+/// Share of the text width of a figure that is one of two.
+const HALF: f32 = 0.48;
 
 fn caption(texts: &Texts, reading: &Reading, result: &TestResult, seen: &str) -> String {
     texts.say_with(
@@ -97,7 +122,7 @@ fn caption(texts: &Texts, reading: &Reading, result: &TestResult, seen: &str) ->
     )
 }
 
-fn photos(texts: &Texts, job: &JobView, wishes: &ReportWishes<'_>) -> Vec<Figure> {
+fn photos(texts: &Texts, job: &JobView, wishes: &ReportWishes<'_>) -> Vec<Shown> {
     job.log
         .photos
         .iter()
@@ -115,11 +140,12 @@ fn photos(texts: &Texts, job: &JobView, wishes: &ReportWishes<'_>) -> Vec<Figure
                 height_px: print.height,
                 marks: marks(&photo.value),
             });
-            Some(Figure {
+            let figure = Figure {
                 scene,
                 caption,
-                width_share: 0.48,
-            })
+                width_share: HALF,
+            };
+            Some(Shown { test: None, figure })
         })
         .collect()
 }
@@ -168,17 +194,4 @@ fn mark(mark: &MarkRecord) -> Vec<PhotoMark> {
         });
     }
     marks
-}
-
-/// Two figures beside each other; a single one at the end stands alone.
-fn paired(figures: Vec<Figure>) -> Vec<Block> {
-    let mut figures = figures.into_iter();
-    let mut blocks = Vec::new();
-    while let Some(first) = figures.next() {
-        blocks.push(match figures.next() {
-            Some(second) => Block::Pair(first, second),
-            None => Block::Figure(first),
-        });
-    }
-    blocks
 }

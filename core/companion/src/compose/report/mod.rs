@@ -1,5 +1,6 @@
 //! The report's plain input: the customer's page, the evidence, the full record.
 
+mod advice;
 mod customer;
 mod evidence;
 mod record;
@@ -9,7 +10,7 @@ pub(in crate::compose) use customer::words;
 
 use std::path::PathBuf;
 
-use holdfast_report::{Business, Fact, Finding, Report, ReportWords, Section, Written};
+use holdfast_report::{Block, Business, Fact, Finding, Report, ReportWords, Section, Written};
 use sha2::{Digest, Sha256};
 
 use super::finding::{certainty_now, finding_state, headline_now};
@@ -44,6 +45,15 @@ pub(crate) fn report(texts: &Texts, job: &JobView, wishes: &ReportWishes<'_>) ->
     let last = job.log.record.last();
     let (at_ms, offset_min) = last.map_or((0, 0), |line| (line.entry.at_ms, line.entry.offset_min));
     let (state, _) = finding_state(job);
+    let mut shown = evidence::all(texts, job, wishes);
+    let telling = customer::comparison(texts, job).or_else(|| evidence::take_strongest(&mut shown, job));
+    let mut evidence = evidence::blocks(shown);
+    let mut record = record::blocks(texts, job);
+    // A page of its own for one row of figures would be all but empty.
+    if evidence.len() == 1 {
+        let heading = Block::Heading(texts.say("report-evidence"));
+        record.splice(1..1, std::iter::once(heading).chain(evidence.drain(..)));
+    }
     Report {
         language: texts.language(),
         title: title(texts, job),
@@ -55,14 +65,15 @@ pub(crate) fn report(texts: &Texts, job: &JobView, wishes: &ReportWishes<'_>) ->
             sentence: headline_now(texts, job),
             certainty: certainty_now(texts, job),
         },
+        aside: customer::aside(texts, job, telling),
         customer: customer::page(texts, job),
         evidence: Section {
             heading: texts.say("report-evidence"),
-            blocks: evidence::blocks(texts, job, wishes),
+            blocks: evidence,
         },
         record: Section {
             heading: texts.say("report-record"),
-            blocks: record::blocks(texts, job),
+            blocks: record,
         },
         digest: digest(job),
         version: texts.say_with("report-software", &Args::new().text("version", wishes.version)),
@@ -104,9 +115,10 @@ fn facts(texts: &Texts, job: &JobView, at_ms: i64, offset_min: i32) -> Vec<Fact>
         .first()
         .map(|line| date(texts, line.entry.at_ms, line.entry.offset_min));
     let ended = Some(date(texts, at_ms, offset_min)).filter(|ended| Some(ended) != began.as_ref());
+    // What stands in the title is not said again.
+    let label = vehicle.label.clone().filter(|_| vehicle.plate.is_some());
     [
-        ("record-label", vehicle.label.clone()),
-        ("record-plate", vehicle.plate.clone()),
+        ("record-label", label),
         ("record-vin", vehicle.vin.clone()),
         ("record-odometer", vehicle.odometer.clone()),
         ("record-customer", vehicle.customer.clone()),

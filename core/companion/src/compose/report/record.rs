@@ -2,16 +2,16 @@
 
 use holdfast_diagnose::{Answer, HoldCourse, Outcome, Quantity, Reading, TestResult, Value};
 use holdfast_measure::{Pressure, si::pressure::pascal};
-use holdfast_report::{Align, Block, Column, Fact, SignLine, Table};
+use holdfast_report::{Align, Block, Column, Fact, Table};
 
 use crate::compose::finding::left_open;
 use crate::compose::hold::fall;
-use crate::compose::log::{line_words, standing_words};
+use crate::compose::log::{line_words, standing_words, ticked_caution};
 use crate::compose::mark::mark_of;
 use crate::compose::overview::causes;
 use crate::compose::reading::{reading_words, reason_words};
 use crate::compose::stated::instrument_words;
-use crate::compose::time::stamp;
+use crate::compose::time::{minute, stamp};
 use crate::job::{Behind, JobView};
 use crate::text::{Args, Texts, capital};
 
@@ -44,16 +44,6 @@ pub(super) fn blocks(texts: &Texts, job: &JobView) -> Vec<Block> {
     blocks.push(Block::Heading(texts.say("record-entries")));
     blocks.push(Block::Table(entry_table(texts, job)));
     blocks.push(Block::Text(texts.say("record-how")));
-    blocks.push(Block::Sign(vec![
-        SignLine {
-            label: texts.say("record-sign-work"),
-            written: String::new(),
-        },
-        SignLine {
-            label: texts.say("record-sign-customer"),
-            written: String::new(),
-        },
-    ]));
     blocks
 }
 
@@ -81,6 +71,10 @@ fn conditions(texts: &Texts, job: &JobView) -> Vec<Fact> {
     );
     [
         ("record-ambient", format!("{ambient}, {from}")),
+        (
+            "record-agreed",
+            job.log.vehicle.agreed.clone().unwrap_or_default(),
+        ),
         ("record-air", texts.celsius(situation.place.air_c)),
         ("record-instruments", instruments),
         ("record-limit", limit),
@@ -91,6 +85,7 @@ fn conditions(texts: &Texts, job: &JobView) -> Vec<Fact> {
         ),
     ]
     .into_iter()
+    .filter(|(_, value)| !value.is_empty())
     .map(|(label, value)| Fact {
         label: texts.say(label),
         value,
@@ -157,7 +152,7 @@ fn result_row(
         read = texts.say_with("record-kept", &Args::new().text("reading", read));
     }
     vec![
-        stamp(behind.at_ms, behind.offset_min),
+        minute(behind.at_ms, behind.offset_min),
         test,
         read,
         uncertainty(texts, job, reading),
@@ -329,24 +324,41 @@ fn skipped_table(texts: &Texts, job: &JobView) -> Table {
     }
 }
 
-/// Every entry in order; what was put right or taken back stays and says so.
+/// Every entry in order; what was put right or taken back stays and says so. Cautions ticked one after the other share
+/// a row, with the time of the first.
 fn entry_table(texts: &Texts, job: &JobView) -> Table {
-    let rows = job
-        .log
-        .record
-        .iter()
-        .map(|line| {
-            let mut words = line_words(texts, &job.circuit, &job.log, line);
-            let standing = standing_words(texts, &job.circuit, &job.log, line);
-            if !standing.is_empty() {
-                words = texts.say_with(
-                    "record-standing",
-                    &Args::new().text("entry", words).text("standing", standing),
-                );
+    let mut rows: Vec<Vec<String>> = Vec::new();
+    let mut ticked: Option<Vec<String>> = None;
+    for line in &job.log.record {
+        let when = stamp(line.entry.at_ms, line.entry.offset_min);
+        let standing = standing_words(texts, &job.circuit, &job.log, line);
+        match (ticked_caution(texts, line), standing.is_empty()) {
+            (Some(caution), true) => match &mut ticked {
+                Some(cautions) => {
+                    cautions.push(caution);
+                    if let Some(words) = rows.last_mut().and_then(|row| row.last_mut()) {
+                        *words = ticked_words(texts, cautions);
+                    }
+                }
+                None => {
+                    let cautions = vec![caution];
+                    rows.push(vec![when, ticked_words(texts, &cautions)]);
+                    ticked = Some(cautions);
+                }
+            },
+            _ => {
+                ticked = None;
+                let mut words = line_words(texts, &job.circuit, &job.log, line);
+                if !standing.is_empty() {
+                    words = texts.say_with(
+                        "record-standing",
+                        &Args::new().text("entry", words).text("standing", standing),
+                    );
+                }
+                rows.push(vec![when, words]);
             }
-            vec![stamp(line.entry.at_ms, line.entry.offset_min), words]
-        })
-        .collect();
+        }
+    }
     Table {
         caption: String::new(),
         columns: columns(
@@ -355,6 +367,13 @@ fn entry_table(texts: &Texts, job: &JobView) -> Table {
         ),
         rows,
     }
+}
+
+fn ticked_words(texts: &Texts, cautions: &[String]) -> String {
+    texts.say_with(
+        "log-acknowledged",
+        &Args::new().text("caution", cautions.join(" ")),
+    )
 }
 
 fn columns(texts: &Texts, heads: &[(&str, Align)]) -> Vec<Column> {

@@ -93,6 +93,7 @@ fn complaint_note_part_and_finding_are_found() {
     let repair = Repair {
         component: "rear_hose".into(),
         part: "EPDM 3.5".into(),
+        torque: String::new(),
         note: String::new(),
         done: true,
     };

@@ -1,0 +1,149 @@
+//! What the customer's page asks for: what to mind, the repair, the next step, a signature.
+
+use holdfast_diagnose::{Component, ComponentKind, Next, Reading, TestResult};
+use holdfast_report::{Block, SignLine, Signal};
+
+use crate::compose::finding::remedy;
+use crate::compose::hold::fall;
+use crate::compose::overview::is_tester;
+use crate::compose::reading::reading_words;
+use crate::compose::repaired::{complaint_gone, is_good, retested};
+use crate::job::JobView;
+use crate::text::{Args, Texts};
+
+/// The cautions of the page: where brakes share the vacuum, and what the finding asks for until it is repaired.
+pub(super) fn cares(job: &JobView) -> Vec<(Signal, &'static str, &'static str)> {
+    let mut cares = Vec::new();
+    let brakes =
+        |part: &Component| part.kind == ComponentKind::Consumer && part.id.as_str().contains("booster");
+    if job.circuit.components.iter().any(brakes) {
+        cares.push((Signal::Warning, "signal-warning", "report-care-brakes"));
+    }
+    if !job.finding.decided || job.repaired().is_some() {
+        return cares;
+    }
+    for fault in job.finding.causes.first().iter().flat_map(|cause| &cause.faults) {
+        let kind = job.circuit.component(&fault.component).map(|part| part.kind);
+        match (kind, fault.mode.as_str()) {
+            (Some(ComponentKind::Mount), "fluid_lost") => {
+                cares.push((Signal::Caution, "signal-caution", "caution-mount-fluid"));
+            }
+            (Some(ComponentKind::Mount), "torn" | "sagged" | "loose") => {
+                cares.push((Signal::Notice, "signal-notice", "report-care-mount"));
+            }
+            (Some(ComponentKind::Fuse), _) => {
+                cares.push((Signal::Caution, "signal-caution", "caution-fuse-same-rating"));
+            }
+            _ => {}
+        }
+    }
+    cares
+}
+
+/// What was done about it with the figures before and after, or what is proposed.
+pub(super) fn repair(texts: &Texts, job: &JobView) -> String {
+    if let Some(repair) = job.repaired() {
+        let part = texts.part(&repair.component.as_str().into());
+        let done = texts.say_with("report-repaired", &Args::new().text("part", part));
+        return match retested(job) {
+            Some((before, after)) => format!("{done} {}", compared(texts, job, before, after)),
+            None => format!("{done} {}", texts.say("report-not-retested")),
+        };
+    }
+    if !job.finding.decided {
+        return String::new();
+    }
+    let proposed: Vec<String> = job
+        .finding
+        .parts
+        .iter()
+        .map(|part| remedy(texts, job, part))
+        .collect();
+    if proposed.is_empty() {
+        return String::new();
+    }
+    // A leak that does no harm yet is not sold as the cure.
+    let key = match job.finding.explains_complaint {
+        Some(false) => "report-proposed-can-wait",
+        Some(true) | None => "report-proposed",
+    };
+    texts.say_with(key, &Args::new().text("what", texts.list(&proposed)))
+}
+
+fn compared(
+    texts: &Texts,
+    job: &JobView,
+    (before, was): (&Reading, &TestResult),
+    (after, is): (&Reading, &TestResult),
+) -> String {
+    let words = |reading: &Reading, result: &TestResult| match &result.hold {
+        Some(hold) => fall(texts, hold),
+        None => reading_words(texts, &job.circuit, reading),
+    };
+    let key = if is_good(is.outcome) {
+        "report-compared"
+    } else {
+        "report-compared-not-gone"
+    };
+    texts.say_with(
+        key,
+        &Args::new()
+            .text("test", texts.test_name(&after.test))
+            .text("before", words(before, was))
+            .text("after", words(after, is)),
+    )
+}
+
+pub(super) fn next(texts: &Texts, job: &JobView) -> String {
+    if let Some((_, (_, is))) = retested(job) {
+        return texts.say(match (is_good(is.outcome), complaint_gone(job)) {
+            (true, Some(true)) => "report-next-road",
+            (true, Some(false)) => "report-next-complaint-stays",
+            (true, None) => "report-next-feel",
+            (false, _) => "report-next-again",
+        });
+    }
+    if job.repaired().is_some() {
+        return texts.say("report-next-retest");
+    }
+    let found = &job.finding;
+    if is_tester(found) {
+        return texts.say("report-next-tester");
+    }
+    if found.decided {
+        return texts.say(match (found.parts.as_slice(), found.explains_complaint) {
+            ([_, ..], Some(true) | None) => "report-next-repair",
+            ([_, ..], Some(false)) => "report-next-elsewhere",
+            ([], None) => "report-next-nothing",
+            ([], Some(_)) if found.causes.first().is_some_and(|cause| cause.faults.is_empty()) => {
+                "report-next-elsewhere"
+            }
+            ([], Some(_)) => "report-next-outside",
+        });
+    }
+    match &job.next {
+        Next::Test { id, .. } => {
+            texts.say_with("report-next-test", &Args::new().text("test", texts.test_name(id)))
+        }
+        Next::Stop { .. } => texts.say("report-next-workshop"),
+    }
+}
+
+/// Where tester and customer sign; the customer also says what is to be done.
+pub(super) fn sign(texts: &Texts, job: &JobView) -> Block {
+    let customer = if job.repaired().is_some() {
+        "report-sign-handed-over"
+    } else if job.finding.decided && !job.finding.parts.is_empty() {
+        "report-sign-agreed"
+    } else {
+        "report-sign-customer"
+    };
+    Block::Sign(
+        ["report-sign-work", customer]
+            .map(|key| SignLine {
+                label: texts.say(key),
+                written: String::new(),
+            })
+            .into(),
+    )
+}
