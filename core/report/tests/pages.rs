@@ -6,7 +6,7 @@ mod layouts;
 use std::error::Error;
 
 use holdfast_report::{
-    Anchor, Block, Item, Paper, PdfError, Report, Section, SignLine, Table, pages, render_pdf,
+    Anchor, Block, Figure, Item, Paper, PdfError, Report, Section, SignLine, Table, pages, render_pdf,
 };
 use layouts::sample_report::report;
 

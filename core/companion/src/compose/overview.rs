@@ -147,7 +147,7 @@ pub(super) const LIKELY: f64 = 0.5;
 /// Below this share of the part's probability its likeliest fault is not said as a fact.
 const MODE_CERTAIN: f64 = 0.8;
 
-/// How sure the finding is: all causes that ask for the same parts to be replaced, added up.
+/// How sure the finding is: all causes in which the named parts are at fault, added up.
 #[must_use]
 pub(crate) fn sure(finding: &Finding) -> f64 {
     let parts = |cause: &Cause| {
@@ -168,7 +168,14 @@ pub(crate) fn sure(finding: &Finding) -> f64 {
     finding
         .causes
         .iter()
-        .filter(|cause| parts(cause) == named)
+        .filter(|cause| {
+            let parts = parts(cause);
+            match named.as_slice() {
+                [] => parts.is_empty(),
+                // With another fault beside it the part is at fault all the same.
+                named => named.iter().all(|part| parts.contains(part)),
+            }
+        })
         .map(|cause| cause.p)
         .sum()
 }

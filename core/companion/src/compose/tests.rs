@@ -139,6 +139,12 @@ fn report_text(report: &Report) -> String {
             .join("; "),
         format!("FINDING {} {}", report.finding.sentence, report.finding.certainty),
     ];
+    lines.extend(
+        report
+            .aside
+            .iter()
+            .map(|figure| block_text(&Block::Figure(figure.clone()))),
+    );
     lines.extend(report.customer.iter().map(block_text));
     lines.push(format!("=== {}", report.evidence.heading));
     lines.extend(report.evidence.blocks.iter().map(block_text));
