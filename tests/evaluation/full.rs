@@ -24,6 +24,7 @@ mod holds;
 mod jobs;
 mod law;
 mod line;
+mod looks;
 mod meters;
 mod oracle;
 mod physics;

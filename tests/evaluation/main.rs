@@ -30,6 +30,7 @@ mod holds;
 mod jobs;
 mod law;
 mod line;
+mod looks;
 mod meters;
 mod oracle;
 mod physics;
