@@ -19,34 +19,35 @@ const PACKAGES: [&str; 5] = [
     "libllvm22",
 ];
 
-/// Checks the bindings for each target.
+/// Checks the bindings for every target in one call, so that what runs on this machine is compiled once.
 pub fn check() -> Result<()> {
     let root = layout::root()?;
     let usr = compiler()?;
     let (cc, ar) = stand_ins()?;
+    let libraries = format!(
+        "{}:{}",
+        usr.join("lib/x86_64-linux-gnu").display(),
+        usr.join("lib").display()
+    );
+    let mut cargo = command::cargo(&root);
+    cargo
+        .args(["check", "--locked", "--quiet", "-p", "holdfast-bindings"])
+        .arg("-Zbuild-std=std,panic_abort")
+        .env("LD_LIBRARY_PATH", libraries)
+        .env("RUSTC", usr.join("bin/rustc"))
+        .env("RUSTC_BOOTSTRAP", "1")
+        .env("CARGO_TARGET_DIR", layout::work("cross")?.join("target"))
+        // No Apple SDK is needed for types, but the C build asks where it is.
+        .env("SDKROOT", layout::work("cross")?);
     for target in TARGETS {
         println!("checking for {target}");
         let under = target.replace('-', "_");
-        let libraries = format!(
-            "{}:{}",
-            usr.join("lib/x86_64-linux-gnu").display(),
-            usr.join("lib").display()
-        );
-        command::run(
-            command::cargo(&root)
-                .args(["check", "--locked", "--quiet", "-p", "holdfast-bindings"])
-                .args(["-Zbuild-std=std,panic_abort", "--target", target])
-                .env("LD_LIBRARY_PATH", libraries)
-                .env("RUSTC", usr.join("bin/rustc"))
-                .env("RUSTC_BOOTSTRAP", "1")
-                .env("CARGO_TARGET_DIR", layout::work("cross")?.join("target"))
-                // No Apple SDK is needed for types, but the C build asks where it is.
-                .env("SDKROOT", layout::work("cross")?)
-                .env(format!("CC_{under}"), &cc)
-                .env(format!("AR_{under}"), &ar),
-        )?;
+        cargo
+            .args(["--target", target])
+            .env(format!("CC_{under}"), &cc)
+            .env(format!("AR_{under}"), &ar);
     }
-    Ok(())
+    command::run(&mut cargo)
 }
 
 /// Unpacks the compiler beside the target folder without installing it.

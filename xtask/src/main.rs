@@ -5,10 +5,12 @@ mod command;
 mod cross;
 mod fetch;
 mod layout;
+mod lint;
 mod pdf;
 mod peers;
 mod run;
 mod test;
+mod timing;
 mod toolchain;
 mod walls;
 
@@ -26,11 +28,15 @@ struct Cli {
 enum Task {
     /// Build everything and open the app in a window; without a display, play the demo job into out/.
     Run,
+    /// Check the format and the lints.
+    Lint,
     /// Run every test, or one step of them by name.
     Test {
         /// Steps to run; all of them if none is named.
         steps: Vec<String>,
     },
+    #[command(hide = true)]
+    Step { name: String },
     /// The Android shell: build, test, apk.
     Android {
         #[command(subcommand)]
@@ -45,6 +51,8 @@ enum Task {
 fn main() -> Result<()> {
     match Cli::parse().task {
         Task::Run => run::run(),
+        Task::Lint => lint::run(),
+        Task::Step { name } => test::step(&name),
         Task::Test { steps } => test::run(&steps),
         Task::Android { task } => android::run(task),
         Task::Bench => test::bench(),

@@ -1,18 +1,26 @@
 //! `cargo xtask test`: every test there is, step by step.
 
+use std::fs::File;
 use std::path::{Path, PathBuf};
-use std::process::Stdio;
-use std::time::Instant;
+use std::process::{Command, Stdio};
 
 use anyhow::{Context, Result, bail};
 
-use crate::{android, command, cross, layout, pdf, peers, walls};
+use crate::{android, command, cross, layout, pdf, peers, timing, walls};
 
 /// A step: its name, what it proves, and how.
 struct Step {
     name: &'static str,
     proves: &'static str,
     run: fn() -> Result<()>,
+    lane: Lane,
+}
+
+/// Steps of different lanes run side by side: one fetches or has a single thread while the other computes.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Lane {
+    Core,
+    Phones,
 }
 
 const STEPS: &[Step] = &[
@@ -20,77 +28,112 @@ const STEPS: &[Step] = &[
         name: "walls",
         proves: "the crates and shells keep to their places",
         run: walls::check,
+        lane: Lane::Core,
     },
     Step {
         name: "rust",
         proves: "the core, the references, the scenarios",
         run: rust,
+        lane: Lane::Core,
     },
     Step {
         name: "report",
         proves: "the reports are valid PDF/A-3a and PDF/UA-1",
         run: reports,
-    },
-    Step {
-        name: "android",
-        proves: "the Compose screens with the real library",
-        run: android_tests,
+        lane: Lane::Core,
     },
     Step {
         name: "cross",
         proves: "the core type-checks for Android and iOS",
         run: cross::check,
+        lane: Lane::Phones,
+    },
+    Step {
+        name: "android",
+        proves: "the Compose screens with the real library",
+        run: android_tests,
+        lane: Lane::Phones,
     },
 ];
 
-/// Runs the named steps, or all.
+/// Runs the named steps one after the other, or all in two lanes.
 pub fn run(names: &[String]) -> Result<()> {
     if let Some(unknown) = names.iter().find(|n| !STEPS.iter().any(|s| s.name == n.as_str())) {
         let known: Vec<_> = STEPS.iter().map(|s| s.name).collect();
         bail!("no test step `{unknown}`; there are {}", known.join(", "));
     }
-    let mut failed = Vec::new();
-    let mut passed = 0;
-    for step in STEPS
+    let results: Vec<_> = if names.is_empty() {
+        lanes()?
+    } else {
+        STEPS
+            .iter()
+            .filter(|s| names.iter().any(|n| n == s.name))
+            .map(|s| (s.name, timing::timed(s.name, s.proves, s.run).is_ok()))
+            .collect()
+    };
+    let failed: Vec<_> = results
         .iter()
-        .filter(|s| names.is_empty() || names.iter().any(|n| n == s.name))
-    {
-        println!("\n== {}: {}", step.name, step.proves);
-        let start = Instant::now();
-        let result = (step.run)();
-        let seconds = start.elapsed().as_secs();
-        match result {
-            Ok(()) => {
-                passed += 1;
-                println!("== {} passed in {seconds} s", step.name);
-            }
-            Err(error) => {
-                println!("== {} FAILED after {seconds} s: {error:#}", step.name);
-                failed.push(step.name);
-            }
-        }
-    }
-    println!("\nsteps: {passed} passed, {} failed", failed.len());
+        .filter(|(_, well)| !well)
+        .map(|(n, _)| *n)
+        .collect();
+    println!(
+        "\nsteps: {} passed, {} failed",
+        results.len() - failed.len(),
+        failed.len()
+    );
     if !failed.is_empty() {
         bail!("failed: {}", failed.join(", "));
     }
     Ok(())
 }
 
+/// Runs every step in a process of its own, one lane beside the other, and shows each step's words when it has ended.
+fn lanes() -> Result<Vec<(&'static str, bool)>> {
+    let xtask = std::env::current_exe().context("finding this program")?;
+    let lane = |which: Lane| -> Result<Vec<(&'static str, bool)>> {
+        let mut results = Vec::new();
+        for step in STEPS.iter().filter(|s| s.lane == which) {
+            let log = layout::work("steps")?.join(step.name).with_extension("log");
+            let words = File::create(&log).with_context(|| format!("writing {}", log.display()))?;
+            let status = Command::new(&xtask)
+                .args(["step", step.name])
+                .stderr(words.try_clone()?)
+                .stdout(words)
+                .status()
+                .with_context(|| format!("starting step {}", step.name))?;
+            println!("{}", std::fs::read_to_string(&log)?.trim_end());
+            results.push((step.name, status.success()));
+        }
+        Ok(results)
+    };
+    std::thread::scope(|scope| {
+        let phones = scope.spawn(|| lane(Lane::Phones));
+        let mut results = lane(Lane::Core)?;
+        match phones.join() {
+            Ok(more) => results.extend(more?),
+            Err(_) => bail!("the lane of the phones' steps ended by itself"),
+        }
+        Ok(results)
+    })
+}
+
+/// Runs one step, for the lanes.
+pub fn step(name: &str) -> Result<()> {
+    let step = STEPS
+        .iter()
+        .find(|s| s.name == name)
+        .with_context(|| format!("no test step `{name}`"))?;
+    timing::timed(step.name, step.proves, step.run)
+}
+
 fn rust() -> Result<()> {
     let root = layout::root()?;
-    // The bindings' generator has no tests, and optimising it takes longer than everything else together.
     command::run(
         command::cargo(&root)
-            .args([
-                "test",
-                "--release",
-                "--workspace",
-                "--exclude",
-                "holdfast-bindgen",
-            ])
-            .args(["--locked", "--quiet"]),
-    )
+            .args(["test", "--quiet"])
+            .args(command::PRODUCT),
+    )?;
+    command::run(command::cargo(&root).args(["test", "--quiet", "--locked", "--package", "xtask"]))
 }
 
 /// Prints the timings and the figures of the reasoning.
@@ -111,15 +154,12 @@ fn reports() -> Result<()> {
     let scenarios = files(&root.join("tests/scenarios"), "json")?;
     command::run(
         command::cargo(&root)
-            .args([
-                "run",
-                "--release",
-                "--locked",
-                "--quiet",
-                "-p",
-                "holdfast-play",
-                "--",
-            ])
+            .args(["build", "--quiet"])
+            .args(command::PRODUCT),
+    )?;
+    let player = std::path::absolute(layout::target()?)?.join("release/holdfast-play");
+    command::run(
+        Command::new(player)
             .args(&scenarios)
             .args(["--report", "--out"])
             .arg(&out)

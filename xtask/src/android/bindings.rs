@@ -28,7 +28,11 @@ pub struct Bindings {
 /// What Cargo, the generator or the compiler say.
 pub fn build(places: &Places, kotlin: &Kotlin, libraries: &Libraries) -> Result<Bindings> {
     let cargo = |arguments: &[&str]| command::run(command::cargo(&places.root).args(arguments));
-    cargo(&["build", "--quiet", "--release", "--package", "holdfast-bindings"])?;
+    command::run(
+        command::cargo(&places.root)
+            .args(["build", "--quiet"])
+            .args(command::PRODUCT),
+    )?;
     let library = places.host_library();
     let generated = places.product("bindings/kotlin");
     let generate = Step::new(places, "bindings").file(&library)?.makes(&generated);

@@ -89,7 +89,9 @@ impl Kotlin {
                 std::fs::create_dir_all(folder)?;
             }
             let mut java = Command::new("java");
+            // Making the archive warns of every class that it can't hold.
             java.args(QUICK_JAVA)
+                .arg("-Xlog:disable")
                 .arg(self.sharing())
                 .arg("-cp")
                 .arg(&self.class_path);
