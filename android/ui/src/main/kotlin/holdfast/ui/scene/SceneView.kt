@@ -77,7 +77,10 @@ fun SceneView(
     }
 }
 
-/** A scene that is only looked at: no regions, and it may be measured ahead of its place. */
+/**
+ * A scene that is only looked at: no regions, and it may be measured ahead of its place. Words that would come out too
+ * small to read are left away.
+ */
 @Composable
 fun SceneStill(scene: Scene, modifier: Modifier = Modifier) {
     val palette = Theme.palette
@@ -85,7 +88,9 @@ fun SceneStill(scene: Scene, modifier: Modifier = Modifier) {
     val type = Theme.type.body
     val drawing = remember(palette, measurer, type) { SceneDrawing(palette, measurer, type, emptyMap()) }
     Canvas(modifier.aspectRatio(scene.width / scene.height)) {
-        drawing.draw(this, scene.items, size.width / scene.width, needleDeg = null)
+        val scale = size.width / scene.width
+        val legible = scene.items.filter { it !is Item.Text || it.size * scale >= LeastWords.toPx() }
+        drawing.draw(this, legible, scale, needleDeg = null)
     }
 }
 
@@ -105,6 +110,9 @@ private fun Region(region: Item.Region, unit: Dp, onTap: (Action) -> Unit) {
 }
 
 private val LeastTarget = 48.dp
+
+/** The height of the smallest type that can be read at arm's length by good eyes. */
+private val LeastWords = 9.dp
 
 private fun Modifier.fingers(finger: Finger, sceneWidth: Float): Modifier = when (finger) {
     is Finger.Ignored -> this
