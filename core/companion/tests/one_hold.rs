@@ -176,9 +176,8 @@ fn the_first_overview_is_reasoned_out_while_the_form_before_it_is_filled_in() {
         }
         phone.send(Action::Confirm);
         let asked = phone.send(Action::Resume).requests;
-        assert_eq!(
-            asked.iter().any(|r| matches!(r, Request::Work { .. })),
-            false,
+        assert!(
+            !asked.iter().any(|r| matches!(r, Request::Work { .. })),
             "nothing is left to do"
         );
         phone.screen().body
