@@ -5,6 +5,8 @@ mod evidence;
 mod remedy;
 mod stop;
 
+use std::cell::OnceCell;
+
 use serde::Serialize;
 
 pub use cause::Cause;
@@ -12,6 +14,7 @@ pub(crate) use remedy::Remedy;
 pub(crate) use stop::Standing;
 
 use crate::faults::Fix;
+use crate::plan::Outlook;
 use crate::inference::{Model, Observation, Posterior, rank};
 use crate::{
     Catalogue, Circuit, ComponentId, FaultId, Message, Reading, Situation, TestId, TestKind, TestResult,
@@ -47,6 +50,7 @@ pub(crate) struct Reasoned<'a> {
     pub tests: Vec<TestId>,
     pub observations: Vec<Observation>,
     pub posterior: Posterior,
+    pub outlook: OnceCell<Outlook>,
 }
 
 impl<'a> Reasoned<'a> {
@@ -67,6 +71,7 @@ impl<'a> Reasoned<'a> {
             tests,
             observations,
             posterior,
+            outlook: OnceCell::new(),
         }
     }
 }

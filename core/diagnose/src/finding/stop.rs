@@ -2,7 +2,6 @@
 
 use super::{Reasoned, Remedy};
 use crate::inference::{Case, Evaluated, Way};
-use crate::plan::Candidates;
 use crate::{Complaint, ComponentId};
 
 /// How things stand.
@@ -49,7 +48,7 @@ impl Reasoned<'_> {
             enough && (remedy == Remedy::Nothing || explained.is_none_or(|share| share >= SURELY_EXPLAINED));
         // What could still be tested matters only where the rule is not met by itself, and where few remedies are left.
         let few = remedies.iter().filter(|(_, p)| *p >= SUSPECT).count() <= FEW;
-        let exhausted = !met && (enough || few) && !Candidates::new(self).can_change();
+        let exhausted = !met && (enough || few) && !self.can_change();
         let ids = |parts: Vec<usize>| parts.into_iter().map(|n| self.id(n)).collect();
         Standing {
             outside: first.is_some_and(|c| c.faults.iter().any(|f| self.model.faults[*f].is_outside())),

@@ -3,6 +3,7 @@
 use super::air;
 use super::expect::normal;
 use super::model::{Model, World};
+use super::observation::Observation;
 use crate::{ComponentKind, HoldAnswer, HoldCourse, TestId};
 use holdfast_measure::{Pressure, PressureUnit, Volume};
 use uom::si::pressure::kilopascal;
@@ -198,6 +199,15 @@ impl Model<'_> {
             Volume::new::<cubic_centimeter>(volume),
             self.situation.pump(),
         )
+    }
+
+    /// Probability densities of several courses of one hold test in a world.
+    pub(crate) fn hold_likelihoods(&self, world: &World, test: &Observation, courses: &[HoldSeen]) -> Vec<f64> {
+        let Some(scope) = &test.scope else {
+            return vec![1.0; courses.len()];
+        };
+        let trapped = self.under_vacuum(world, scope).0;
+        courses.iter().map(|seen| self.hold_likelihood(trapped, seen)).collect()
     }
 
     /// Probability density of a hold with this trapped.

@@ -23,7 +23,6 @@ mod signs;
 mod sizes;
 mod vacuum;
 
-pub(crate) use bayes::{entropy, information};
 pub(crate) use hold::HoldSeen;
 pub(crate) use model::{Case, Model};
 pub(crate) use observation::{Observation, Seen};

@@ -1,10 +1,21 @@
-//! Which test next: the textbook's order, or the one that settles most a minute; and when to stop.
+//! Which test next: the textbook's order, or the one with which the finding is nearest; and when to stop.
+//!
+//! `problem.rs` is the choice as numbers alone, `search.rs` solves it, `outlook.rs` makes it from what follows from the
+//! readings, with the outcomes that `outcomes.rs` imagines and `chances.rs` weighs.
 
-mod candidates;
+mod belief;
+mod chances;
+mod choice;
+mod in_play;
 mod order;
-mod worth;
+mod outcomes;
+mod outlook;
+mod problem;
+mod search;
 
-pub(crate) use candidates::Candidates;
+pub(crate) use outlook::Outlook;
+pub use problem::{Problem, Ready, State, Trial};
+pub use search::{Choice, plan_small};
 
 use crate::finding::{Finding, Reasoned, Remedy, Standing};
 use crate::{Arg, Circuit, Message, Reading, Situation, TestId, TestResult};
@@ -12,11 +23,13 @@ use crate::{Arg, Circuit, Message, Reading, Situation, TestId, TestResult};
 /// How the next test is chosen.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 pub enum Policy {
-    /// The test that is expected to settle most a minute.
+    /// The test after which the finding is expected in the fewest minutes.
     #[default]
     Guided,
     /// The textbook's order, nothing skipped, with the same stop rule.
     Fixed,
+    /// The textbook's order without the tests that can no longer change what to do, with the same stop rule.
+    FixedSkipping,
 }
 
 /// What to do next.
@@ -30,6 +43,8 @@ pub enum Next {
         why: Message,
         /// Minutes it takes, changes of engine and connector included.
         minutes: f64,
+        /// Minutes to the finding that are expected, this test included; `None` in the textbook's order.
+        to_finding: Option<f64>,
     },
     /// Stop here.
     Stop {
@@ -64,17 +79,18 @@ pub fn conclude(
 impl Reasoned<'_> {
     fn next(&self, policy: Policy) -> Next {
         let standing = self.standing();
-        let candidates = Candidates::new(self);
         let choice = match policy {
             _ if standing.decided => None,
-            Policy::Fixed => candidates.textbook(),
-            Policy::Guided => candidates.best(),
+            Policy::Fixed => self.textbook(false),
+            Policy::FixedSkipping => self.textbook(true),
+            Policy::Guided => self.best(),
         };
         match choice {
             Some(choice) => Next::Test {
                 id: choice.id,
                 why: choice.why,
                 minutes: choice.minutes,
+                to_finding: choice.to_finding,
             },
             None => Next::Stop { why: stop(&standing) },
         }
