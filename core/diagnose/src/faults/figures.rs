@@ -117,6 +117,8 @@ pub(crate) struct Figures {
     pub strokes_worn: Figure,
     /// Vacuum of an intake at idle over the air pressure.
     pub source_vacuum_share: Figure,
+    /// Vacuum of a weak source over that of a sound one.
+    pub weak_source_share: Figure,
     /// Vacuum of a pump over the air pressure.
     pub pump_vacuum_share: Figure,
     /// Narrowest passage of the valve where the circuit does not say.

@@ -25,7 +25,7 @@ impl Reasoned<'_> {
     ///
     /// While the tester is in doubt and no part is sure, its fault stands for everything it comes with: its readings say
     /// little about the car.
-    pub(super) fn causes(&self, decided: bool) -> Vec<Cause> {
+    pub(crate) fn causes(&self, decided: bool) -> Vec<Cause> {
         let is_tester = |f: &usize| self.model.faults[*f].tester;
         let in_doubt = |c: &&Evaluated| c.faults.iter().any(is_tester);
         let doubt: f64 = self.posterior.causes.iter().filter(in_doubt).map(|c| c.p).sum();

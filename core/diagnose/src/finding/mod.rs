@@ -11,11 +11,11 @@ use serde::Serialize;
 
 pub use cause::Cause;
 pub(crate) use remedy::Remedy;
-pub(crate) use stop::Standing;
+pub(crate) use stop::{SURELY_EXPLAINED, Standing};
 
 use crate::faults::Fix;
-use crate::plan::Outlook;
 use crate::inference::{Model, Observation, Posterior, rank};
+use crate::plan::Outlook;
 use crate::{
     Catalogue, Circuit, ComponentId, FaultId, Message, Reading, Situation, TestId, TestKind, TestResult,
 };

@@ -22,7 +22,7 @@ pub(crate) struct Standing {
 /// Probability from which a complaint counts as explained by a cause.
 const EXPLAINED: f64 = 0.5;
 /// The same before that ends the search while something can still be tested.
-const SURELY_EXPLAINED: f64 = 0.65;
+pub(crate) const SURELY_EXPLAINED: f64 = 0.65;
 /// With more remedies than this in play nothing is close to an end.
 const FEW: usize = 4;
 /// Parts at least this likely are named as not told apart.

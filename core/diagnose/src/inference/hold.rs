@@ -68,6 +68,26 @@ impl HoldSeen {
         }
     }
 
+    /// As somebody with a gauge in this unit would write it down, taken as meant.
+    pub fn as_answer(&self, unit: PressureUnit) -> Option<HoldAnswer> {
+        let figure = |kpa: f64| unit.from_pressure(Pressure::new::<kilopascal>(kpa));
+        let course = match self.readings.first()?.1 {
+            Course::Watched { start, drop, seconds } => HoldCourse::Spots {
+                start: figure(start),
+                readings: vec![(seconds, figure(start - drop.max(0.0)))],
+            },
+            Course::NeverReached { highest } => HoldCourse::NeverReached {
+                highest: figure(highest),
+            },
+        };
+        Some(HoldAnswer {
+            unit,
+            course,
+            strokes: self.strokes,
+            hand_timed: false,
+        })
+    }
+
     /// From an answer. `unit_slip`: how often a figure is in another unit than said.
     pub fn from_answer(answer: &HoldAnswer, ambient: f64, unit_slip: f64) -> Option<Self> {
         let others = (PressureUnit::ALL.len() - 1) as f64;
@@ -202,12 +222,20 @@ impl Model<'_> {
     }
 
     /// Probability densities of several courses of one hold test in a world.
-    pub(crate) fn hold_likelihoods(&self, world: &World, test: &Observation, courses: &[HoldSeen]) -> Vec<f64> {
+    pub(crate) fn hold_likelihoods(
+        &self,
+        world: &World,
+        test: &Observation,
+        courses: &[HoldSeen],
+    ) -> Vec<f64> {
         let Some(scope) = &test.scope else {
             return vec![1.0; courses.len()];
         };
         let trapped = self.under_vacuum(world, scope).0;
-        courses.iter().map(|seen| self.hold_likelihood(trapped, seen)).collect()
+        courses
+            .iter()
+            .map(|seen| self.hold_likelihood(trapped, seen))
+            .collect()
     }
 
     /// Probability density of a hold with this trapped.

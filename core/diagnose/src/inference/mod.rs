@@ -23,6 +23,8 @@ mod signs;
 mod sizes;
 mod vacuum;
 
+pub(crate) use bayes::normalised;
+pub(crate) use expect::Value as Seeable;
 pub(crate) use hold::HoldSeen;
 pub(crate) use model::{Case, Model};
 pub(crate) use observation::{Observation, Seen};

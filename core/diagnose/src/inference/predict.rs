@@ -260,9 +260,15 @@ impl Model<'_> {
             Some(seen) if work.inlet > 0.3 * level => (seen / work.inlet, 0.0),
             _ => (1.0, self.source.1),
         };
+        let weak_sd = if world.conditions.iter().any(|c| c.source_share < 1.0) {
+            figures.weak_source_share.sd / figures.weak_source_share.value
+        } else {
+            0.0
+        };
         let vacuum = |kpa: f64| {
             let share = kpa / level.max(1.0);
-            let sd = (level_sd * share).hypot(figures.delivered_sd_kpa.value * (0.3 + 0.7 * share));
+            let sd = level_sd.hypot(weak_sd * level) * share;
+            let sd = sd.hypot(figures.delivered_sd_kpa.value * (0.3 + 0.7 * share));
             Expect::Vacuum {
                 mean: kpa * times,
                 sd,
@@ -280,7 +286,7 @@ impl Model<'_> {
                 let share = work.inlet / level.max(1.0);
                 let expect = Expect::Vacuum {
                     mean: prior * share,
-                    sd: (sd * share).hypot(figures.delivered_sd_kpa.value * 0.3),
+                    sd: (sd.hypot(weak_sd * level) * share).hypot(figures.delivered_sd_kpa.value * 0.3),
                     range: self.ambient,
                 };
                 vec![

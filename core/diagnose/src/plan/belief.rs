@@ -130,7 +130,7 @@ impl<'p> Numbers<'p> {
         }
         let ended = right
             .iter()
-            .any(|(p, explained)| *p >= self.problem.enough && 2.0 * explained >= *p);
+            .any(|(p, explained)| *p >= self.problem.enough && *explained >= self.problem.explained * p);
         Stand {
             ended,
             best: right.iter().map(|r| r.0).fold(0.0, f64::max),
@@ -144,7 +144,10 @@ impl<'p> Numbers<'p> {
 
     /// What a test is expected to tell about the decision, bit: the mutual information of outcome and class.
     pub fn bits(&self, belief: &Belief, stand: &Stand, test: usize) -> f64 {
-        let after: f64 = self.chances[test].iter().map(|block| self.open_after(belief, block)).sum();
+        let after: f64 = self.chances[test]
+            .iter()
+            .map(|block| self.open_after(belief, block))
+            .sum();
         (stand.open - after).max(0.0)
     }
 

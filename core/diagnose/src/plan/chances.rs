@@ -67,7 +67,11 @@ fn depends(test: &Observation, cause: &InPlay<'_>, touching: &[bool], way: &WayI
 
 /// The chance of each outcome in one way of a cause; they sum to 1.
 fn chances(model: &Model<'_>, test: &Observation, outcomes: &Outcomes, way: &WayInPlay) -> Vec<f64> {
-    let case = if depends_at_rest(test) { &way.at_rest } else { &way.at_work };
+    let case = if depends_at_rest(test) {
+        &way.at_rest
+    } else {
+        &way.at_work
+    };
     let mut chances = match outcomes {
         Outcomes::Hold(drops) => of_drops(model, drops, case),
         Outcomes::Readings(readings) => {
@@ -133,7 +137,11 @@ fn put_together(
     while alive.len() > 1 {
         let mut least = (f64::INFINITY, 0, 0);
         for i in 0..alive.len() {
-            let end = if in_order { (i + 2).min(alive.len()) } else { alive.len() };
+            let end = if in_order {
+                (i + 2).min(alive.len())
+            } else {
+                alive.len()
+            };
             for j in i + 1..end {
                 let (a, b) = (alive[i], alive[j]);
                 let of = || loss((&rows[a], of_row[a]), (&rows[b], of_row[b]));

@@ -1,7 +1,7 @@
 //! The test to do next, by each policy, and why.
 
 use super::order::data;
-use super::outlook::{Outlook, ready};
+use super::outlook::{CHANGES_NOTHING, Outlook, ready};
 use super::search::Choice as Planned;
 use crate::finding::Reasoned;
 use crate::{Arg, Catalogue, Message, TestId, TestSpec};
@@ -17,8 +17,6 @@ pub(super) struct Choice {
 
 /// Remedies less likely than this are not counted as suspects.
 const SUSPECT: f64 = 0.02;
-/// A test that tells less, bit, can no longer change what to do.
-const CHANGES_NOTHING: f64 = 0.008;
 /// A test that ends the search with at least this probability is said to do so.
 const ENDS: f64 = 0.5;
 
@@ -28,9 +26,9 @@ impl Reasoned<'_> {
         self.outlook.get_or_init(|| Outlook::new(self))
     }
 
-    /// Whether a test that is left is worth doing: what it costs is less than what going wrong without it would.
+    /// Whether a test that is left can still change what to do.
     pub(crate) fn can_change(&self) -> bool {
-        !self.outlook().choices().is_empty()
+        self.outlook().can_change()
     }
 
     /// The next test of the textbook's order. `skipping`: those that can no longer change anything are left out.

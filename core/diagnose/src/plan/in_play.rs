@@ -2,9 +2,9 @@
 
 use std::borrow::Cow;
 
+use crate::Complaint;
 use crate::finding::{Reasoned, Remedy};
 use crate::inference::{Case, Evaluated, Model, Way};
-use crate::Complaint;
 
 /// Causes that together are less likely than this are left out.
 const LEFT_OUT: f64 = 0.004;
@@ -30,9 +30,10 @@ pub(super) struct WayInPlay {
     pub explains: bool,
 }
 
-/// The causes in play, the likeliest first, and the decisions that their numbers stand for.
-pub(super) fn in_play<'r>(reasoned: &'r Reasoned<'_>) -> (Vec<InPlay<'r>>, Vec<Remedy>) {
-    let (mut causes, mut decisions, mut covered) = (Vec::new(), Vec::new(), 0.0);
+/// The causes in play, the likeliest first.
+pub(super) fn in_play<'r>(reasoned: &'r Reasoned<'_>) -> Vec<InPlay<'r>> {
+    let (mut causes, mut covered) = (Vec::new(), 0.0);
+    let mut decisions: Vec<Remedy> = Vec::new();
     for cause in reasoned.posterior.causes.iter().filter(|c| !c.ways.is_empty()) {
         if covered > 1.0 - LEFT_OUT || causes.len() >= CAUSES {
             break;
@@ -56,7 +57,7 @@ pub(super) fn in_play<'r>(reasoned: &'r Reasoned<'_>) -> (Vec<InPlay<'r>>, Vec<R
             ways: ways(&reasoned.model, cause, nothing),
         });
     }
-    (causes, decisions)
+    causes
 }
 
 /// The ways of a cause, those that are the same put together.

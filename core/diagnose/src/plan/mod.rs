@@ -7,15 +7,19 @@ mod belief;
 mod chances;
 mod choice;
 mod in_play;
+mod network;
 mod order;
 mod outcomes;
 mod outlook;
 mod problem;
 mod search;
+mod what_if;
 
+pub use network::{Network, NetworkTest, discretised};
 pub(crate) use outlook::Outlook;
 pub use problem::{Problem, Ready, State, Trial};
 pub use search::{Choice, plan_small};
+pub use what_if::{Branch, what_if};
 
 use crate::finding::{Finding, Reasoned, Remedy, Standing};
 use crate::{Arg, Circuit, Message, Reading, Situation, TestId, TestResult};
@@ -127,5 +131,7 @@ fn stop(standing: &Standing) -> Message {
     }
 }
 
+#[cfg(test)]
+mod small_problems;
 #[cfg(test)]
 mod tests;

@@ -154,7 +154,10 @@ fn readings(model: &Model<'_>, causes: &[InPlay<'_>], test: &TestId) -> Vec<Obse
 /// Nothing to see, and one component that shows something.
 fn looks(model: &Model<'_>, causes: &[InPlay<'_>], test: &TestId) -> Vec<Observation> {
     let mut seen = vec![Seen::Look(Vec::new())];
-    let faults = causes.iter().flat_map(|c| &c.cause.faults).map(|f| &model.faults[*f]);
+    let faults = causes
+        .iter()
+        .flat_map(|c| &c.cause.faults)
+        .map(|f| &model.faults[*f]);
     for fault in faults {
         let Some(part) = fault.part else { continue };
         for (at, state) in LookState::ALL.into_iter().enumerate().skip(1) {

@@ -8,13 +8,15 @@ use super::in_play::in_play;
 use super::order::data;
 use super::outcomes::Outcomes;
 use super::problem::{Problem, Ready, State, Trial};
-use super::search::{Choice, plan_small};
-use crate::finding::{Reasoned, Remedy};
+use super::search::{Choice, choices};
+use crate::finding::{Reasoned, SURELY_EXPLAINED};
 use crate::inference::{Observation, Seen};
 use crate::{Catalogue, EngineNeed, EngineState, TestId, TestSpec};
 
 /// States that are kept at most.
 const STATES: usize = 90;
+/// A test that tells less, bit, can no longer change what to do.
+pub(super) const CHANGES_NOTHING: f64 = 0.008;
 /// Probability of the causes in play from which on the rest counts against every decision.
 const NEARLY_ALL: f64 = 0.98;
 /// Nothing has to be surer for that.
@@ -27,10 +29,8 @@ pub(crate) struct Outlook {
     /// The tests left, in the order of the problem's.
     pub(super) specs: Vec<TestSpec>,
     pub(super) problem: Problem,
-    /// The decisions, in the order of their numbers.
-    pub(super) decisions: Vec<Remedy>,
-    /// For each state the number of its cause in the ranking, and of its way.
-    pub(super) states: Vec<(usize, usize)>,
+    /// For each state the faults of its likeliest cause, as numbers in the model.
+    pub(super) states: Vec<Vec<usize>>,
     /// For each test a reading that stands for each outcome.
     pub(super) outcomes: Vec<Vec<Observation>>,
     choices: OnceCell<Vec<Choice>>,
@@ -43,7 +43,7 @@ impl Outlook {
         let (circuit, situation) = (model.layout.circuit, model.situation);
         let specs = Catalogue::standard().tests_for(circuit, situation);
         let ready = ready(reasoned, &specs);
-        let (causes, decisions) = in_play(reasoned);
+        let causes = in_play(reasoned);
         let ways: Vec<(usize, usize)> = causes
             .iter()
             .enumerate()
@@ -88,9 +88,8 @@ impl Outlook {
                 .iter()
                 .zip(&tables)
                 .map(|(spec, table)| {
-                    let mean = |row: &[f64], m: &[usize]| {
-                        m.iter().map(|i| p[*i] * row[*i]).sum::<f64>() / weight(m)
-                    };
+                    let mean =
+                        |row: &[f64], m: &[usize]| m.iter().map(|i| p[*i] * row[*i]).sum::<f64>() / weight(m);
                     let row = |row: &Vec<f64>| members.iter().map(|m| mean(row, m)).collect();
                     trial(spec, table.iter().map(row).collect())
                 })
@@ -104,13 +103,16 @@ impl Outlook {
             } else {
                 situation.confidence
             },
+            explained: SURELY_EXPLAINED,
             wrong_minutes: data().wrong_repair_minutes,
         };
         Self {
             specs: left,
             problem,
-            decisions,
-            states,
+            states: states
+                .iter()
+                .map(|(c, _)| causes[*c].cause.faults.clone())
+                .collect(),
             outcomes,
             choices: OnceCell::new(),
         }
@@ -135,9 +137,24 @@ impl Outlook {
         self.problem.minutes(ready, &trial(spec, Vec::new()))
     }
 
-    /// The tests worth doing, the best first.
+    /// The tests that can still change what to do, the best first. Until the stop rule is met the person goes on, also where
+    /// giving up would cost less: that is theirs to say.
     pub fn choices(&self) -> &[Choice] {
-        self.choices.get_or_init(|| plan_small(&self.problem))
+        self.choices.get_or_init(|| {
+            let numbers = Numbers::new(&self.problem);
+            let prior = numbers.prior();
+            let all: Vec<usize> = (0..self.specs.len()).collect();
+            let mut choices = choices(&numbers, &prior, &numbers.stand(&prior), &all);
+            choices.retain(|c| c.bits >= CHANGES_NOTHING);
+            choices
+        })
+    }
+
+    /// Whether any test can still change what to do.
+    pub fn can_change(&self) -> bool {
+        self.specs
+            .iter()
+            .any(|spec| self.bits(&spec.id) >= CHANGES_NOTHING)
     }
 }
 
@@ -179,7 +196,10 @@ pub(super) fn ready(reasoned: &Reasoned<'_>, specs: &[TestSpec]) -> Ready {
         if runs(spec.needs.engine).is_some() {
             ready.running = observation.engine != EngineState::Off;
         }
-        ready.connected = observation.connected.or(spec.needs.connected).unwrap_or(ready.connected);
+        ready.connected = observation
+            .connected
+            .or(spec.needs.connected)
+            .unwrap_or(ready.connected);
     }
     ready
 }
@@ -196,7 +216,9 @@ fn put_together<'c>(
     order.sort_by(|a, b| p[*b].total_cmp(&p[*a]));
     let mut groups: Vec<Vec<usize>> = Vec::new();
     for i in order {
-        let group = groups.iter_mut().find(|g| class(g[0]) == class(i) && alike(g[0], i));
+        let group = groups
+            .iter_mut()
+            .find(|g| class(g[0]) == class(i) && alike(g[0], i));
         match group {
             Some(group) => group.push(i),
             None => groups.push(vec![i]),

@@ -21,6 +21,8 @@ pub struct Problem {
     pub connector_minutes: f64,
     /// Probability at which a decision is sure enough, 0–1.
     pub enough: f64,
+    /// Share of the states behind a decision that must explain the complaint before it ends the search, 0–1.
+    pub explained: f64,
     /// Minutes that a wrong decision costs.
     pub wrong_minutes: f64,
 }
@@ -32,7 +34,7 @@ pub struct State {
     pub p: f64,
     /// The decisions that are right then, by their numbers: several where two things are wrong, none where none is.
     pub right: Vec<usize>,
-    /// It explains what is complained of. A decision for states of which most don't is no end of the search.
+    /// It explains what is complained of.
     pub explains: bool,
 }
 

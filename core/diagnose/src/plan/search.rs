@@ -58,16 +58,14 @@ pub fn plan_small(problem: &Problem) -> Vec<Choice> {
     let belief = numbers.prior();
     let stand = numbers.stand(&belief);
     let all: Vec<usize> = (0..problem.tests.len()).collect();
-    choices(&numbers, &belief, &stand, &all)
+    let give_up = problem.wrong_minutes * (1.0 - stand.best);
+    let mut worth = choices(&numbers, &belief, &stand, &all);
+    worth.retain(|c| c.expected() < give_up);
+    worth
 }
 
-/// The same from a belief, with some of the tests.
-pub(super) fn choices(
-    numbers: &Numbers<'_>,
-    belief: &Belief,
-    stand: &Stand,
-    tests: &[usize],
-) -> Vec<Choice> {
+/// The same from a belief, with some of the tests; those that are no better than giving up follow at the end.
+pub(super) fn choices(numbers: &Numbers<'_>, belief: &Belief, stand: &Stand, tests: &[usize]) -> Vec<Choice> {
     Search { numbers, left: SUMS }.choices(belief, stand, tests)
 }
 
@@ -140,9 +138,9 @@ impl Search<'_> {
                 }
             })
             .collect();
+        // What is no better than giving up stays in the order of bits a minute.
         let give_up = self.give_up(stand);
-        choices.retain(|c| c.expected() < give_up);
-        choices.sort_by(|a, b| a.expected().total_cmp(&b.expected()));
+        choices.sort_by(|a, b| a.expected().min(give_up).total_cmp(&b.expected().min(give_up)));
         choices
     }
 
