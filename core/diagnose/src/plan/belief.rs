@@ -9,11 +9,17 @@ const LANES: usize = 4;
 
 type Lanes = [f64; LANES];
 
-/// A problem laid out for many sums: states of one class side by side, outcomes in blocks.
+/// A problem laid out for many sums: states of one group side by side, outcomes in blocks.
+///
+/// A group is what a test has to tell apart: the states that one decision is right for. Where several are, the one that is
+/// right most often counts, since it does not matter which other thing is wrong, too.
 pub(super) struct Numbers<'p> {
     pub problem: &'p Problem,
-    /// The states in the order of their classes.
+    /// The states in the order of their groups.
     order: Vec<usize>,
+    /// The group of each state of `order`.
+    group: Vec<usize>,
+    groups: usize,
     /// The class of each state of `order`: same decisions right, same answer to whether it explains the complaint.
     class: Vec<usize>,
     /// For each class its decisions and whether it explains.
@@ -23,7 +29,7 @@ pub(super) struct Numbers<'p> {
     chances: Vec<Vec<Vec<Lanes>>>,
 }
 
-/// The states still possible, by their places in the order of classes.
+/// The states still possible, by their places in the order of groups.
 #[derive(Debug, Clone)]
 pub(super) struct Belief {
     states: Vec<usize>,
@@ -85,8 +91,30 @@ impl<'p> Numbers<'p> {
                 })
             })
             .collect();
+        let decisions = classes.iter().flat_map(|c| &c.0).max().map_or(0, |d| d + 1);
+        let mut often = vec![0.0; decisions];
+        for state in &problem.states {
+            state.right.iter().for_each(|d| often[*d] += state.p);
+        }
+        let mut groups: Vec<(Option<usize>, bool)> = Vec::new();
+        let group_of: Vec<usize> = problem
+            .states
+            .iter()
+            .map(|state| {
+                let most = state
+                    .right
+                    .iter()
+                    .copied()
+                    .max_by(|a, b| often[*a].total_cmp(&often[*b]).then(b.cmp(a)));
+                let own = (most, state.explains);
+                groups.iter().position(|g| *g == own).unwrap_or_else(|| {
+                    groups.push(own);
+                    groups.len() - 1
+                })
+            })
+            .collect();
         let mut order: Vec<usize> = (0..problem.states.len()).collect();
-        order.sort_by_key(|s| of_state[*s]);
+        order.sort_by_key(|s| group_of[*s]);
         let blocks = |chances: &Vec<Vec<f64>>| {
             let block = |rows: &[Vec<f64>]| {
                 let lanes = |s: &usize| std::array::from_fn(|lane| rows.get(lane).map_or(0.0, |row| row[*s]));
@@ -97,7 +125,9 @@ impl<'p> Numbers<'p> {
         Self {
             problem,
             class: order.iter().map(|s| of_state[*s]).collect(),
-            decisions: classes.iter().flat_map(|c| &c.0).max().map_or(0, |d| d + 1),
+            group: order.iter().map(|s| group_of[*s]).collect(),
+            groups: groups.len(),
+            decisions,
             classes,
             chances: problem.tests.iter().map(|t| blocks(&t.chances)).collect(),
             order,
@@ -118,8 +148,10 @@ impl<'p> Numbers<'p> {
 
     pub fn stand(&self, belief: &Belief) -> Stand {
         let mut of_class = vec![0.0; self.classes.len()];
+        let mut of_group = vec![0.0; self.groups];
         for (state, p) in belief.states.iter().zip(&belief.p) {
             of_class[self.class[*state]] += p;
+            of_group[self.group[*state]] += p;
         }
         let mut right = vec![(0.0, 0.0); self.decisions];
         for ((decisions, explains), p) in self.classes.iter().zip(&of_class).filter(|(_, p)| **p > 0.0) {
@@ -134,7 +166,7 @@ impl<'p> Numbers<'p> {
         Stand {
             ended,
             best: right.iter().map(|r| r.0).fold(0.0, f64::max),
-            open: of_class.into_iter().map(surprise).sum(),
+            open: of_group.into_iter().map(surprise).sum(),
         }
     }
 
@@ -142,7 +174,7 @@ impl<'p> Numbers<'p> {
         self.problem.minutes(belief.ready, &self.problem.tests[test])
     }
 
-    /// What a test is expected to tell about the decision, bit: the mutual information of outcome and class.
+    /// What a test is expected to tell about the decision, bit: the mutual information of outcome and group.
     pub fn bits(&self, belief: &Belief, stand: &Stand, test: usize) -> f64 {
         let after: f64 = self.chances[test]
             .iter()
@@ -153,24 +185,24 @@ impl<'p> Numbers<'p> {
 
     /// What stays open after some outcomes, each weighed by its chance.
     fn open_after(&self, belief: &Belief, block: &[Lanes]) -> f64 {
-        let (mut all, mut of_class, mut open) = ([0.0; LANES], [0.0; LANES], [0.0; LANES]);
-        let mut class = None;
+        let (mut all, mut of_group, mut open) = ([0.0; LANES], [0.0; LANES], [0.0; LANES]);
+        let mut group = None;
         for (state, p) in belief.states.iter().zip(&belief.p) {
-            if class != Some(self.class[*state]) {
-                class = Some(self.class[*state]);
+            if group != Some(self.group[*state]) {
+                group = Some(self.group[*state]);
                 for lane in 0..LANES {
-                    open[lane] += surprise(of_class[lane]);
-                    all[lane] += of_class[lane];
-                    of_class[lane] = 0.0;
+                    open[lane] += surprise(of_group[lane]);
+                    all[lane] += of_group[lane];
+                    of_group[lane] = 0.0;
                 }
             }
             let chances = &block[*state];
             for lane in 0..LANES {
-                of_class[lane] += p * chances[lane];
+                of_group[lane] += p * chances[lane];
             }
         }
         (0..LANES)
-            .map(|lane| open[lane] + surprise(of_class[lane]) - surprise(all[lane] + of_class[lane]))
+            .map(|lane| open[lane] + surprise(of_group[lane]) - surprise(all[lane] + of_group[lane]))
             .sum()
     }
 

@@ -23,7 +23,7 @@ const READINGS: usize = 14;
 /// What a test could show.
 pub(super) enum Outcomes {
     /// A hold: courses of the needle, and how they are weighed.
-    Hold(Drops),
+    Hold(Box<Drops>),
     /// Anything else: readings, each by its likelihood.
     Readings(Vec<Observation>),
 }
@@ -44,7 +44,7 @@ pub(super) struct Drops {
 impl Outcomes {
     pub fn of(model: &Model<'_>, causes: &[InPlay<'_>], test: &TestId) -> Self {
         if test.is_hold() {
-            Self::Hold(Drops::of(model, test))
+            Self::Hold(Box::new(Drops::of(model, test)))
         } else if test.kind == TestKind::Look {
             Self::Readings(looks(model, causes, test))
         } else {
