@@ -34,10 +34,7 @@ pub use judge::{
 };
 pub use message::{Arg, Message, MessageId};
 pub use message_list::{ArgKind, ListedMessage, listed_messages};
-pub use plan::{
-    Branch, Choice, Network, NetworkTest, Next, Policy, Problem, Ready, State, Trial, conclude, discretised,
-    next, plan_small, what_if,
-};
+pub use plan::{Next, Policy, conclude, next};
 pub use question::{Slip, question};
 pub use reading::{Answer, CarState, EngineState, HoldAnswer, HoldCourse, LookState, Reading, Value};
 pub use situation::{AmbientFrom, Complaint, Engine, Instruments, Limit, Place, Profile, Situation, Tool};

@@ -295,12 +295,8 @@ likely-other-place = Perhaps another place, pin or state of the car.
 
 why-textbook = Next in the textbook order, about { $minutes }.
 why-settles = { $count-n ->
-    [one] It settles about { $share } of the doubt that is left; the finding is about { $finding } away.
-   *[other] It settles about { $share } of the doubt between { $count } causes; the finding is about { $finding } away.
-}
-why-ends = { $count-n ->
-    [one] It ends the search with a chance of { $chance }.
-   *[other] It decides between { $count } causes with a chance of { $chance }.
+    [one] It settles about { $share } of the doubt that is left.
+   *[other] It settles about { $share } of the doubt between { $count } causes.
 }
 stop-sound = All tests fit a sound circuit, { $sure } sure.
 stop-outside = The cause lies outside this circuit, { $sure } sure.

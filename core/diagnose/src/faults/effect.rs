@@ -106,22 +106,6 @@ impl Effect {
         )
     }
 
-    /// A number for each kind of leak, 0 for what is none.
-    pub fn kind_of_leak(&self) -> u8 {
-        match self {
-            Self::Leaks(_) => 1,
-            Self::BackLeaks(_) => 2,
-            Self::SeatLeaks(_) => 3,
-            Self::VentLeaks(_) => 4,
-            _ => 0,
-        }
-    }
-
-    /// Whether a hold test can show how much air it lets in.
-    pub fn shows_in_hold(&self) -> bool {
-        matches!(self, Self::Leaks(_) | Self::BackLeaks(_) | Self::SeatLeaks(_))
-    }
-
     /// Whether it lets air in, more of it at work than at rest.
     pub fn is_leak(&self) -> bool {
         matches!(

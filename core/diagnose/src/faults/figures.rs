@@ -79,8 +79,6 @@ pub(crate) struct Rates {
     pub floating_pin: Figure,
     /// A module that shows no command with the connector off.
     pub open_load_off: Figure,
-    /// A second fault of the car for each car with a first.
-    pub second_fault: Figure,
     /// The module commands at plain idle, where nobody knows the window.
     pub window_idle: Figure,
     /// The ground side is switched, where nobody knows.
@@ -117,8 +115,6 @@ pub(crate) struct Figures {
     pub strokes_worn: Figure,
     /// Vacuum of an intake at idle over the air pressure.
     pub source_vacuum_share: Figure,
-    /// Vacuum of a weak source over that of a sound one.
-    pub weak_source_share: Figure,
     /// Vacuum of a pump over the air pressure.
     pub pump_vacuum_share: Figure,
     /// Narrowest passage of the valve where the circuit does not say.

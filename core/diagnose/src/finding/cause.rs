@@ -15,37 +15,20 @@ pub struct Cause {
     pub p: f64,
 }
 
-/// From this probability on the tester's fault is the first thing to see to.
-const TESTER_IN_DOUBT: f64 = 0.5;
 /// Causes less likely than this are left out of "left open".
 const WORTH_NAMING: f64 = 0.02;
 
 impl Reasoned<'_> {
     /// Every cause, the likeliest first.
-    ///
-    /// While the tester is in doubt and no part is sure, its fault stands for everything it comes with: its readings say
-    /// little about the car.
-    pub(crate) fn causes(&self, decided: bool) -> Vec<Cause> {
-        let is_tester = |f: &usize| self.model.faults[*f].tester;
-        let in_doubt = |c: &&Evaluated| c.faults.iter().any(is_tester);
-        let doubt: f64 = self.posterior.causes.iter().filter(in_doubt).map(|c| c.p).sum();
-        let lumped = !decided && doubt >= TESTER_IN_DOUBT;
-        let mut causes: Vec<Cause> = Vec::with_capacity(self.posterior.causes.len());
-        for cause in &self.posterior.causes {
-            let faults = if lumped && in_doubt(&cause) {
-                let of_tester = cause.faults.iter().filter(|f| is_tester(f));
-                of_tester.map(|f| self.model.faults[*f].id.clone()).collect()
-            } else {
-                self.faults_of(cause)
-            };
-            let known = causes.iter_mut().find(|c| lumped && c.faults == faults);
-            match known {
-                Some(known) => known.p += cause.p,
-                None => causes.push(Cause { faults, p: cause.p }),
-            }
-        }
-        causes.sort_by(|a, b| b.p.total_cmp(&a.p));
-        causes
+    pub(super) fn causes(&self) -> Vec<Cause> {
+        self.posterior
+            .causes
+            .iter()
+            .map(|c| Cause {
+                faults: self.faults_of(c),
+                p: c.p,
+            })
+            .collect()
     }
 
     /// The faults of a cause and what they break in turn, such as the fuse that a chafed wire blows.
@@ -62,17 +45,11 @@ impl Reasoned<'_> {
     /// What a cause breaks in turn.
     pub(super) fn broken_in_turn(&self, cause: &Evaluated) -> Vec<FaultId> {
         let electric = cause.faults.iter().any(|f| self.model.faults[*f].is_electric());
-        let setting = self.model.settings.first().map(|(s, _)| *s).unwrap_or_default();
-        let (sizes, setting) = cause
-            .ways
-            .first()
-            .map_or(([0.0; 2], setting), |way| (way.at_work, way.setting));
-        if electric {
+        let way = cause.ways.first().filter(|_| electric);
+        way.map_or_else(Vec::new, |w| {
             self.model
-                .broken_in_turn(&cause.world(&self.model, sizes), setting)
-        } else {
-            Vec::new()
-        }
+                .broken_in_turn(&cause.world(&self.model, w.at_work), w.setting)
+        })
     }
 
     /// Faults that the readings have not ruled out, beside the first cause.

@@ -2,20 +2,15 @@
 
 mod cause;
 mod evidence;
-mod remedy;
 mod stop;
-
-use std::cell::OnceCell;
 
 use serde::Serialize;
 
 pub use cause::Cause;
-pub(crate) use remedy::Remedy;
-pub(crate) use stop::{SURELY_EXPLAINED, Standing};
+pub(crate) use stop::{Remedy, Standing};
 
 use crate::faults::Fix;
 use crate::inference::{Model, Observation, Posterior, rank};
-use crate::plan::Outlook;
 use crate::{
     Catalogue, Circuit, ComponentId, FaultId, Message, Reading, Situation, TestId, TestKind, TestResult,
 };
@@ -50,12 +45,16 @@ pub(crate) struct Reasoned<'a> {
     pub tests: Vec<TestId>,
     pub observations: Vec<Observation>,
     pub posterior: Posterior,
-    pub outlook: OnceCell<Outlook>,
 }
 
 impl<'a> Reasoned<'a> {
-    /// Draws the conclusions. Readings taken after a repair describe another car and don't count.
-    pub fn new(circuit: &'a Circuit, situation: &'a Situation, readings: &[(Reading, TestResult)]) -> Self {
+    /// Draws the conclusions; `weigh_each` as in [`rank`]. Readings taken after a repair describe another car and don't count.
+    pub fn new(
+        circuit: &'a Circuit,
+        situation: &'a Situation,
+        readings: &[(Reading, TestResult)],
+        weigh_each: bool,
+    ) -> Self {
         let before: Vec<&Reading> = readings
             .iter()
             .map(|(r, _)| r)
@@ -64,14 +63,13 @@ impl<'a> Reasoned<'a> {
         let model = Model::new(circuit, situation).knowing(&before);
         let mut observations: Vec<Observation> = before.iter().filter_map(|r| model.observe(r)).collect();
         observations.extend(model.complained());
-        let posterior = rank(&model, &observations);
+        let posterior = rank(&model, &observations, weigh_each);
         let tests = before.iter().map(|r| r.test.clone()).collect();
         Self {
             model,
             tests,
             observations,
             posterior,
-            outlook: OnceCell::new(),
         }
     }
 }
@@ -80,7 +78,7 @@ impl<'a> Reasoned<'a> {
 ///
 /// The order of the readings doesn't matter. Readings with `after_repair` are left out.
 pub fn finding(circuit: &Circuit, situation: &Situation, readings: &[(Reading, TestResult)]) -> Finding {
-    let reasoned = Reasoned::new(circuit, situation, readings);
+    let reasoned = Reasoned::new(circuit, situation, readings, true);
     reasoned.finding(readings)
 }
 
@@ -98,7 +96,7 @@ impl Reasoned<'_> {
             explains_complaint: standing.explains,
             left_open: self.left_open(),
             inseparable: standing.inseparable,
-            causes: self.causes(standing.decided),
+            causes: self.causes(),
             speaks_for,
             speaks_against,
         }
@@ -111,7 +109,7 @@ impl Reasoned<'_> {
 /// A part that no test is about is tried by the complaint.
 pub fn retest_for(circuit: &Circuit, readings: &[(Reading, TestResult)], part: &ComponentId) -> TestId {
     let situation = Situation::default();
-    let reasoned = Reasoned::new(circuit, &situation, readings);
+    let reasoned = Reasoned::new(circuit, &situation, readings, false);
     reasoned
         .retest(part)
         .unwrap_or_else(|| TestId::of(TestKind::Complaint))

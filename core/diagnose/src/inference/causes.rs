@@ -2,7 +2,6 @@
 
 use std::collections::BTreeMap;
 
-use super::complaint::symptom_number;
 use super::layout::Layout;
 use crate::faults::{Effect, FaultData, Fix, Spread};
 use crate::{FaultId, LookState, TestKind};
@@ -14,8 +13,7 @@ pub(crate) struct Fault {
     /// The number of its component; `None` outside the circuit.
     pub part: Option<usize>,
     pub effects: &'static [Effect],
-    /// What is felt of it, by number, with the share of cars that show it.
-    pub symptoms: Vec<(usize, f64)>,
+    pub symptoms: &'static BTreeMap<String, f64>,
     pub signs: &'static BTreeMap<String, f64>,
     pub figures: &'static BTreeMap<String, f64>,
     /// Share of looked-over parts with this fault that show each state.
@@ -65,25 +63,6 @@ impl Fault {
         self.effects.iter().any(Effect::is_electric)
     }
 
-    /// Whether the two can't be there at once: one part stuck both ways, or what the one opens is open by the other.
-    pub fn excludes(&self, other: &Self) -> bool {
-        let of = |effects: &[Effect], what: fn(&Effect) -> bool| effects.iter().any(what);
-        let both = |what: fn(&Effect) -> bool| of(self.effects, what) && of(other.effects, what);
-        self.part.is_some()
-            && self.part == other.part
-            && (both(|e| matches!(e, Effect::Stuck(_)))
-                || both(|e| matches!(e, Effect::Command(_)))
-                || both(|e| matches!(e, Effect::Opens | Effect::Series(_)))
-                || both(|e| matches!(e, Effect::Blocks | Effect::Misrouted)))
-    }
-
-    /// Whether vacuum does not get past it.
-    pub fn hides_what_is_behind(&self) -> bool {
-        self.effects
-            .iter()
-            .any(|e| matches!(e, Effect::Blocks | Effect::Misrouted))
-    }
-
     /// Whether it is a cause outside the circuit.
     pub fn is_outside(&self) -> bool {
         self.part.is_none()
@@ -113,13 +92,6 @@ fn shown_by(signs: &BTreeMap<String, f64>, figures: &BTreeMap<String, f64>) -> V
     kinds
 }
 
-fn numbered(data: &FaultData, symptoms: &BTreeMap<String, f64>) -> Vec<(usize, f64)> {
-    symptoms
-        .iter()
-        .filter_map(|(name, p)| Some((symptom_number(data, name)?, *p)))
-        .collect()
-}
-
 /// Every fault of a circuit.
 pub(super) fn faults(layout: &Layout<'_>, data: &'static FaultData) -> Vec<Fault> {
     let inside = layout
@@ -135,7 +107,7 @@ pub(super) fn faults(layout: &Layout<'_>, data: &'static FaultData) -> Vec<Fault
                     id: FaultId::new(component.id.clone(), mode.mode.clone()),
                     part: Some(number),
                     effects: &mode.effects,
-                    symptoms: numbered(data, &mode.symptoms),
+                    symptoms: &mode.symptoms,
                     signs: &mode.signs,
                     figures: &mode.figures,
                     look: look(&mode.signs),
@@ -150,7 +122,7 @@ pub(super) fn faults(layout: &Layout<'_>, data: &'static FaultData) -> Vec<Fault
         id: FaultId::new(o.component.as_str(), o.mode.clone()),
         part: None,
         effects: &[],
-        symptoms: numbered(data, &o.symptoms),
+        symptoms: &o.symptoms,
         signs: &o.signs,
         figures: &o.figures,
         look: look(&o.signs),

@@ -3,7 +3,6 @@
 use super::air;
 use super::expect::normal;
 use super::model::{Model, World};
-use super::observation::Observation;
 use crate::{ComponentKind, HoldAnswer, HoldCourse, TestId};
 use holdfast_measure::{Pressure, PressureUnit, Volume};
 use uom::si::pressure::kilopascal;
@@ -38,11 +37,11 @@ pub(crate) struct HoldSeen {
 }
 
 /// What the pump sees: leak std cm³/min, volume and its standard uncertainty cm³.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub(super) struct Trapped {
-    pub leak: f64,
-    pub volume: f64,
-    pub volume_u: f64,
+#[derive(Debug, Clone, Copy)]
+struct Trapped {
+    leak: f64,
+    volume: f64,
+    volume_u: f64,
 }
 
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -66,26 +65,6 @@ impl HoldSeen {
             readings: vec![(1.0, Course::NeverReached { highest })],
             strokes: None,
         }
-    }
-
-    /// As somebody with a gauge in this unit would write it down, taken as meant.
-    pub fn as_answer(&self, unit: PressureUnit) -> Option<HoldAnswer> {
-        let figure = |kpa: f64| unit.from_pressure(Pressure::new::<kilopascal>(kpa));
-        let course = match self.readings.first()?.1 {
-            Course::Watched { start, drop, seconds } => HoldCourse::Spots {
-                start: figure(start),
-                readings: vec![(seconds, figure(start - drop.max(0.0)))],
-            },
-            Course::NeverReached { highest } => HoldCourse::NeverReached {
-                highest: figure(highest),
-            },
-        };
-        Some(HoldAnswer {
-            unit,
-            course,
-            strokes: self.strokes,
-            hand_timed: false,
-        })
     }
 
     /// From an answer. `unit_slip`: how often a figure is in another unit than said.
@@ -167,19 +146,18 @@ impl Model<'_> {
         Some(HoldScope { parts, entries })
     }
 
-    /// What the pump sees, tester included, and which parts it reaches.
-    pub(super) fn under_vacuum(&self, world: &World, scope: &HoldScope) -> (Trapped, Vec<bool>) {
+    /// What the pump sees, tester included.
+    fn under_vacuum(&self, world: &World, scope: &HoldScope) -> Trapped {
         let sound = self.data.physics.sound_leak_std_cm3_min.value;
         let mut leak = world.of(self.layout.tester).leak + sound;
         let (mut volume, mut variance) = (self.situation.instruments.pump_cm3, 0.0);
-        let mut reached = vec![false; self.layout.down.len()];
+        let mut seen = vec![false; self.layout.down.len()];
         let mut todo = scope.entries.clone();
         while let Some(part) = todo.pop() {
             let condition = world.of(Some(part));
-            if reached[part] || condition.blocks || !scope.parts.contains(&part) {
+            if std::mem::replace(&mut seen[part], true) || condition.blocks || !scope.parts.contains(&part) {
                 continue;
             }
-            reached[part] = true;
             if Some(part) != self.layout.tester {
                 let own = self.layout.circuit.components[part].volume();
                 volume += own.value * 1e6;
@@ -197,18 +175,17 @@ impl Model<'_> {
                 todo.extend(self.layout.up[part].iter().chain(&self.layout.down[part]));
             }
         }
-        let trapped = Trapped {
+        Trapped {
             leak,
             volume,
             volume_u: variance.sqrt(),
-        };
-        (trapped, reached)
+        }
     }
 
     /// Strokes that a hold of a sound circuit takes to `start` kPa.
     pub(crate) fn usual_strokes(&self, test: &TestId, start: f64) -> Option<f64> {
         let scope = self.hold_scope(test)?;
-        let volume = self.under_vacuum(&self.world(&[]), &scope).0.volume;
+        let volume = self.under_vacuum(&self.world(&[]), &scope).volume;
         Some((self.ideal_strokes(volume, start) * self.data.physics.strokes_worn.value).max(1.0))
     }
 
@@ -221,25 +198,9 @@ impl Model<'_> {
         )
     }
 
-    /// Probability densities of several courses of one hold test in a world.
-    pub(crate) fn hold_likelihoods(
-        &self,
-        world: &World,
-        test: &Observation,
-        courses: &[HoldSeen],
-    ) -> Vec<f64> {
-        let Some(scope) = &test.scope else {
-            return vec![1.0; courses.len()];
-        };
-        let trapped = self.under_vacuum(world, scope).0;
-        courses
-            .iter()
-            .map(|seen| self.hold_likelihood(trapped, seen))
-            .collect()
-    }
-
-    /// Probability density of a hold with this trapped.
-    pub(super) fn hold_likelihood(&self, trapped: Trapped, seen: &HoldSeen) -> f64 {
+    /// Probability density of a hold under a supposed cause.
+    pub(super) fn hold_likelihood(&self, world: &World, scope: &HoldScope, seen: &HoldSeen) -> f64 {
+        let trapped = self.under_vacuum(world, scope);
         let course: f64 = seen
             .readings
             .iter()

@@ -5,10 +5,9 @@ use std::cell::OnceCell;
 use std::rc::Rc;
 
 use super::causes::{Fault, Look, faults, look};
-use super::complaint::Felt;
 use super::condition::{Condition, Setting};
 use super::layout::{DriveParts, Layout};
-use super::vacuum::{AtMounts, Pulls, WorkedOut};
+use super::vacuum::{AtMounts, WorkedOut};
 use crate::faults::{Effect, FaultData, data};
 use crate::{
     Circuit, EngineState, Feed, Reading, Situation, SourceKind, Switched, TestId, TestKind, VacuumMeans,
@@ -35,8 +34,6 @@ pub(crate) struct Model<'a> {
     pub seen_source: Option<f64>,
     /// Share of looked-over sound parts that show each state.
     pub sound_look: Look,
-    /// What symptoms make people complain of.
-    pub felt: Felt,
     /// What vacuum does at work where only the electric side is at fault.
     sound_vacuum: WorkedOut,
 }
@@ -54,8 +51,6 @@ pub(crate) struct World {
 pub(crate) struct Case<'w> {
     pub world: Cow<'w, World>,
     pub setting: Setting,
-    /// What the electric side does to the valves, where that is known already.
-    pulls: Option<&'w Pulls>,
     idle: OnceCell<Rc<AtMounts>>,
     in_gear: OnceCell<Rc<AtMounts>>,
 }
@@ -70,17 +65,8 @@ impl<'w> Case<'w> {
         Self {
             world,
             setting,
-            pulls: None,
             idle: OnceCell::new(),
             in_gear: OnceCell::new(),
-        }
-    }
-
-    /// The same, where it is known what the electric side does to the valves.
-    pub fn pulled(world: &'w World, setting: Setting, pulls: &'w Pulls) -> Self {
-        Self {
-            pulls: Some(pulls),
-            ..Self::new(world, setting)
         }
     }
 
@@ -91,9 +77,13 @@ impl<'w> Case<'w> {
         } else {
             &self.idle
         };
-        cell.get_or_init(|| match self.pulls {
-            Some(pulls) => model.at_mounts(&self.world, pulls.of(engine)),
-            None => model.at_mounts(&self.world, &model.pulls(&self.world, self.setting, engine)),
+        cell.get_or_init(|| {
+            let running = if engine == EngineState::InGear {
+                engine
+            } else {
+                EngineState::Idle
+            };
+            model.at_mounts(&self.world, self.setting, running)
         })
     }
 }
@@ -139,7 +129,6 @@ impl<'a> Model<'a> {
             pace: pace(situation, data),
             gauge_u: situation.instruments.gauge.u_drop() * situation.instruments.gauge.unit_pa() / 1_000.0,
             seen_source: None,
-            felt: Felt::new(data),
             sound_look: look(&data.signs_when_sound),
             sound_vacuum: WorkedOut::default(),
         }

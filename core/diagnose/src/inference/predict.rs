@@ -63,14 +63,26 @@ pub(crate) fn depends_on_meter(seen: &Observation) -> bool {
     depends(&seen.seen, seen.test.kind) == Depends::Electric
 }
 
-/// Whether it matters for an observation what vacuum does to the mounts.
-pub(super) fn depends_on_softening(seen: &Observation) -> bool {
-    matches!(seen.seen, Seen::Complaint) || seen.test.kind == TestKind::Complaint
-}
-
 /// Whether an observation is of something seen or felt by hand, the same in any setting.
 pub(crate) fn is_by_hand(seen: &Observation) -> bool {
     depends(&seen.seen, seen.test.kind) == Depends::Signs
+}
+
+impl Observation {
+    /// Whether the observation can't tell two settings apart. `electric`: some fault changes the electric side.
+    pub(crate) fn is_blind_to(&self, electric: bool, a: Setting, b: Setting) -> bool {
+        let wired = a.ground_switched == b.ground_switched && a.ignition_fed == b.ignition_fed;
+        let windowed = a.window_at_idle == b.window_at_idle;
+        let softens = a.softens == b.softens;
+        let complaint = matches!(self.seen, Seen::Complaint) || self.test.kind == TestKind::Complaint;
+        match depends(&self.seen, self.test.kind) {
+            Depends::Rest | Depends::Signs => true,
+            Depends::Electric => wired && windowed,
+            // With sound electrics it doesn't matter how they are wired; a complaint is felt with the window met.
+            Depends::Work if complaint => softens && (wired || !electric),
+            Depends::Work => windowed && (wired || !electric),
+        }
+    }
 }
 
 impl Model<'_> {
@@ -100,9 +112,10 @@ impl Model<'_> {
     /// Probability (density) of an observation in a world. Readings of the same test are comparable with each other only.
     pub(crate) fn likelihood(&self, seen: &Observation, case: &Case<'_>) -> f64 {
         match &seen.seen {
-            Seen::Hold(hold) => seen.scope.as_ref().map_or(1.0, |scope| {
-                self.hold_likelihood(self.under_vacuum(&case.world, scope).0, hold)
-            }),
+            Seen::Hold(hold) => seen
+                .scope
+                .as_ref()
+                .map_or(1.0, |scope| self.hold_likelihood(&case.world, scope, hold)),
             Seen::Look(parts) => self.look(&case.world, parts),
             Seen::Complaint => self.complaints(case),
             Seen::Fields(values) => {
@@ -260,15 +273,9 @@ impl Model<'_> {
             Some(seen) if work.inlet > 0.3 * level => (seen / work.inlet, 0.0),
             _ => (1.0, self.source.1),
         };
-        let weak_sd = if world.conditions.iter().any(|c| c.source_share < 1.0) {
-            figures.weak_source_share.sd / figures.weak_source_share.value
-        } else {
-            0.0
-        };
         let vacuum = |kpa: f64| {
             let share = kpa / level.max(1.0);
-            let sd = level_sd.hypot(weak_sd * level) * share;
-            let sd = sd.hypot(figures.delivered_sd_kpa.value * (0.3 + 0.7 * share));
+            let sd = (level_sd * share).hypot(figures.delivered_sd_kpa.value * (0.3 + 0.7 * share));
             Expect::Vacuum {
                 mean: kpa * times,
                 sd,
@@ -286,7 +293,7 @@ impl Model<'_> {
                 let share = work.inlet / level.max(1.0);
                 let expect = Expect::Vacuum {
                     mean: prior * share,
-                    sd: (sd.hypot(weak_sd * level) * share).hypot(figures.delivered_sd_kpa.value * 0.3),
+                    sd: (sd * share).hypot(figures.delivered_sd_kpa.value * 0.3),
                     range: self.ambient,
                 };
                 vec![

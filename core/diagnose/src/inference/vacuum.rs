@@ -11,9 +11,6 @@ use super::model::{Model, World};
 use crate::faults::Stuck;
 use crate::{ComponentKind, EngineState, ValveRest};
 
-/// Differences smaller than this share of the source's vacuum make none at work.
-const SAME_SHARE: f64 = 0.005;
-
 /// What a valve does at work.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(crate) struct AtWork {
@@ -38,36 +35,12 @@ pub(crate) struct Pull {
     fault_seen: bool,
 }
 
-/// What the electric side does to all valves: at idle, in gear, and fed by a jumper.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub(crate) struct Pulls {
-    idle: Vec<Pull>,
-    in_gear: Vec<Pull>,
-    moves_on_jumper: Vec<bool>,
-}
-
-impl Pulls {
-    /// With the engine in a state.
-    pub fn of(&self, engine: EngineState) -> &[Pull] {
-        if engine == EngineState::InGear {
-            &self.in_gear
-        } else {
-            &self.idle
-        }
-    }
-}
-
 /// What was worked out for a world's vacuum side, by what the electric side does.
 pub(crate) type WorkedOut = Rc<RefCell<Vec<(Vec<Pull>, Rc<AtMounts>)>>>;
 
 impl Model<'_> {
-    /// What the electric side does to each valve, with the engine in a state; an engine that stands still makes nothing.
-    pub(super) fn pulls(&self, world: &World, setting: Setting, engine: EngineState) -> Vec<Pull> {
-        let engine = if engine == EngineState::InGear {
-            engine
-        } else {
-            EngineState::Idle
-        };
+    /// What the electric side does to each valve, with the engine in a state.
+    fn pulls(&self, world: &World, setting: Setting, engine: EngineState) -> Vec<Pull> {
         let pull = |drive: &DriveParts| {
             let electric = Electric::new(self, world, drive, setting, engine, None);
             let energised = electric.energised();
@@ -80,18 +53,6 @@ impl Model<'_> {
             }
         };
         self.layout.drives.iter().map(pull).collect()
-    }
-
-    /// What the electric side does to all valves, whatever the engine does.
-    pub(super) fn all_pulls(&self, world: &World, setting: Setting) -> Pulls {
-        let moves = |drive: &DriveParts| {
-            Electric::new(self, world, drive, setting, EngineState::Off, None).moves_on_jumper()
-        };
-        Pulls {
-            idle: self.pulls(world, setting, EngineState::Idle),
-            in_gear: self.pulls(world, setting, EngineState::InGear),
-            moves_on_jumper: self.layout.drives.iter().map(moves).collect(),
-        }
     }
 
     /// What a valve does. The source makes its usual vacuum.
@@ -138,25 +99,8 @@ impl Model<'_> {
             }
     }
 
-    /// What leaks in behind each valve and before it, std cm³/min.
-    pub(super) fn leaks_at_work(&self, world: &World) -> Vec<(f64, f64)> {
-        let at = |drive: &DriveParts| {
-            let valve = world.of(Some(drive.valve));
-            let behind = self.leak_behind(world, drive.valve) + valve.leak + valve.vent_leak;
-            (behind, self.before(world, drive).map_or(0.0, |(_, leak)| leak))
-        };
-        self.layout.drives.iter().map(at).collect()
-    }
-
     /// Vacuum at the valve's inlet, kPa.
     fn inlet(&self, world: &World, drive: &DriveParts) -> f64 {
-        self.before(world, drive).map_or(0.0, |(vacuum, leak)| {
-            air::steady(vacuum, self.ambient, self.data.physics.hose_bore_mm.value, leak)
-        })
-    }
-
-    /// What the source makes, kPa, and what leaks in before the valve; nothing where the way is blocked.
-    fn before(&self, world: &World, drive: &DriveParts) -> Option<(f64, f64)> {
         let (mut vacuum, mut at) = (self.source.0, drive.valve);
         let mut leak = 0.0;
         for _ in 0..self.layout.up.len() {
@@ -165,7 +109,7 @@ impl Model<'_> {
             };
             let condition = world.of(Some(next));
             if condition.blocks || condition.misrouted {
-                return None;
+                return 0.0;
             }
             vacuum *= condition.source_share;
             // What hangs beside the way to the source, such as a reservoir.
@@ -177,26 +121,27 @@ impl Model<'_> {
             }
             at = next;
         }
-        Some((vacuum, leak))
+        air::steady(vacuum, self.ambient, self.data.physics.hose_bore_mm.value, leak)
     }
 
     /// What leaks in behind a component, as far as air gets there.
     fn leak_behind(&self, world: &World, from: usize) -> f64 {
-        self.leak_within(world, from, self.layout.down.len())
-    }
-
-    /// The same, over at most so many parts in a row.
-    fn leak_within(&self, world: &World, from: usize, parts: usize) -> f64 {
-        let leak = |part: &usize| {
-            let condition = &world.conditions[*part];
-            if condition.blocks || parts == 0 || self.layout.kind(*part) == ComponentKind::Valve {
-                return 0.0;
+        let mut leak = 0.0;
+        let mut todo: Vec<usize> = self.layout.down[from].clone();
+        let mut steps = 0;
+        while let Some(part) = todo.pop() {
+            steps += 1;
+            let condition = world.of(Some(part));
+            if condition.blocks
+                || steps > self.layout.down.len()
+                || self.layout.kind(part) == ComponentKind::Valve
+            {
+                continue;
             }
-            condition.leak
-                + self.bleed(*part, condition.vent_blocked)
-                + self.leak_within(world, *part, parts - 1)
-        };
-        self.layout.down[from].iter().map(leak).sum()
+            leak += condition.leak + self.bleed(part, condition.vent_blocked);
+            todo.extend(&self.layout.down[part]);
+        }
+        leak
     }
 
     /// What a bleed lets in on purpose.
@@ -234,15 +179,13 @@ impl Model<'_> {
     }
 
     /// What the whole circuit does at work, worked out once for each thing that the electric side does.
-    pub(super) fn at_mounts(&self, world: &World, pulls: &[Pull]) -> Rc<AtMounts> {
+    pub(super) fn at_mounts(&self, world: &World, setting: Setting, engine: EngineState) -> Rc<AtMounts> {
+        let pulls = self.pulls(world, setting, engine);
         if let Some((_, known)) = world.worked_out.borrow().iter().find(|(p, _)| *p == pulls) {
             return Rc::clone(known);
         }
-        let at_mounts = Rc::new(self.work_out(world, pulls));
-        world
-            .worked_out
-            .borrow_mut()
-            .push((pulls.to_vec(), Rc::clone(&at_mounts)));
+        let at_mounts = Rc::new(self.work_out(world, &pulls));
+        world.worked_out.borrow_mut().push((pulls, Rc::clone(&at_mounts)));
         at_mounts
     }
 
@@ -288,21 +231,6 @@ pub(crate) struct AtMounts {
 }
 
 impl AtMounts {
-    /// Whether two circuits do the same at work, to within half a percent of the source's vacuum, `full` kPa.
-    pub fn is_like(&self, other: &Self, full: f64) -> bool {
-        let near = |a: f64, b: f64| (a - b).abs() < SAME_SHARE;
-        let mounts = self.mounts.iter().zip(&other.mounts).all(|(a, b)| {
-            near(a.on, b.on) && near(a.off, b.off) && a.reached == b.reached && a.dead == b.dead
-        });
-        let valves = self.valves.iter().zip(&other.valves).all(|((_, a), (_, b))| {
-            near(a.inlet / full, b.inlet / full)
-                && near(a.on / full, b.on / full)
-                && near(a.off / full, b.off / full)
-                && a.vents == b.vents
-        });
-        mounts && valves && self.fault_seen == other.fault_seen
-    }
-
     /// What a valve does.
     pub fn valve(&self, number: usize) -> Option<AtWork> {
         self.valves

@@ -1,25 +1,10 @@
-//! Which test next: the textbook's order, or the one with which the finding is nearest; and when to stop.
-//!
-//! `problem.rs` is the choice as numbers alone, `search.rs` solves it, `outlook.rs` makes it from what follows from the
-//! readings, with the outcomes that `outcomes.rs` imagines and `chances.rs` weighs.
+//! Which test next: the textbook's order, or the one that settles most a minute; and when to stop.
 
-mod belief;
-mod chances;
-mod choice;
-mod in_play;
-mod network;
+mod candidates;
 mod order;
-mod outcomes;
-mod outlook;
-mod problem;
-mod search;
-mod what_if;
+mod worth;
 
-pub use network::{Network, NetworkTest, discretised};
-pub(crate) use outlook::Outlook;
-pub use problem::{Problem, Ready, State, Trial};
-pub use search::{Choice, plan_small};
-pub use what_if::{Branch, what_if};
+pub(crate) use candidates::Candidates;
 
 use crate::finding::{Finding, Reasoned, Remedy, Standing};
 use crate::{Arg, Circuit, Message, Reading, Situation, TestId, TestResult};
@@ -27,13 +12,11 @@ use crate::{Arg, Circuit, Message, Reading, Situation, TestId, TestResult};
 /// How the next test is chosen.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 pub enum Policy {
-    /// The test after which the finding is expected in the fewest minutes.
+    /// The test that is expected to settle most a minute.
     #[default]
     Guided,
     /// The textbook's order, nothing skipped, with the same stop rule.
     Fixed,
-    /// The textbook's order without the tests that can no longer change what to do, with the same stop rule.
-    FixedSkipping,
 }
 
 /// What to do next.
@@ -47,8 +30,6 @@ pub enum Next {
         why: Message,
         /// Minutes it takes, changes of engine and connector included.
         minutes: f64,
-        /// Minutes to the finding that are expected, this test included; `None` in the textbook's order.
-        to_finding: Option<f64>,
     },
     /// Stop here.
     Stop {
@@ -66,7 +47,7 @@ pub fn next(
     readings: &[(Reading, TestResult)],
     policy: Policy,
 ) -> Next {
-    Reasoned::new(circuit, situation, readings).next(policy)
+    Reasoned::new(circuit, situation, readings, false).next(policy)
 }
 
 /// The finding and what to do next, in one go: the same as [`crate::finding`] and [`next`] at less cost.
@@ -76,25 +57,24 @@ pub fn conclude(
     readings: &[(Reading, TestResult)],
     policy: Policy,
 ) -> (Finding, Next) {
-    let reasoned = Reasoned::new(circuit, situation, readings);
+    let reasoned = Reasoned::new(circuit, situation, readings, true);
     (reasoned.finding(readings), reasoned.next(policy))
 }
 
 impl Reasoned<'_> {
     fn next(&self, policy: Policy) -> Next {
         let standing = self.standing();
+        let candidates = Candidates::new(self);
         let choice = match policy {
             _ if standing.decided => None,
-            Policy::Fixed => self.textbook(false),
-            Policy::FixedSkipping => self.textbook(true),
-            Policy::Guided => self.best(),
+            Policy::Fixed => candidates.textbook(),
+            Policy::Guided => candidates.best(),
         };
         match choice {
             Some(choice) => Next::Test {
                 id: choice.id,
                 why: choice.why,
                 minutes: choice.minutes,
-                to_finding: choice.to_finding,
             },
             None => Next::Stop { why: stop(&standing) },
         }
@@ -131,7 +111,5 @@ fn stop(standing: &Standing) -> Message {
     }
 }
 
-#[cfg(test)]
-mod small_problems;
 #[cfg(test)]
 mod tests;
