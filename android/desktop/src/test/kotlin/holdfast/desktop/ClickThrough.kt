@@ -71,7 +71,7 @@ private fun awaitAnswer(model: HoldfastModel, before: Shown) {
     while (model.screen.value == before && System.nanoTime() < end) Thread.sleep(SHORT_MS / 4)
 }
 
-private const val PATIENCE_NS = 5_000_000_000L
+private const val PATIENCE_NS = 3_000_000_000L
 private const val SHORT_MS = 400L
 
 /** Always the same file. */
