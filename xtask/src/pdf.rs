@@ -40,7 +40,7 @@ pub fn validate(files: &[PathBuf]) -> Result<()> {
         println!("PDF profile {profile}: {passed} of {} reports valid", files.len());
         if passed != files.len() {
             let said = String::from_utf8_lossy(&report.stderr);
-            failures.push(format!("profile {profile}:\n{text}{said}"));
+            failures.push(format!("profile {profile} ({}):\n{text}{said}", report.status));
         }
     }
     if !failures.is_empty() {

@@ -82,7 +82,7 @@ idle-lowish = { $rpm } is a little low for a warm idle.
 idle-highish = { $rpm } is a little high. Is the engine warm?
 idle-low = { $rpm } is too low. An engine that idles so slowly shakes by itself.
 idle-high = { $rpm } is too high for a warm idle. Look for an intake leak.
-look-clear = Nothing wrong to see. That rules out a hose being off, no more.
+look-clear = Every part looks right from outside.
 look-found = { $count-n ->
     [one] One part looks wrong.
    *[other] { $count } parts look wrong.

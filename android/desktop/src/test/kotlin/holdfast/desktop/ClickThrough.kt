@@ -1,5 +1,7 @@
 package holdfast.desktop
 
+import holdfast.core.Body
+import holdfast.core.Screen
 import holdfast.ui.bridge.HoldfastModel
 import holdfast.ui.bridge.Shown
 import holdfast.ui.demo.Deed
@@ -43,18 +45,33 @@ private fun play(model: HoldfastModel, mouse: Mouse) {
         val deed = person.next(shown.screen)
         println("${++deeds} ${shown.screen.frame.title}: ${deed::class.simpleName}")
         when (deed) {
-            is Deed.Tap -> mouse.click(deed.button.label)
-            is Deed.Tick -> mouse.tick(deed.caution.word)
-            is Deed.Choose -> mouse.click(deed.option.label, deed.nth)
-            is Deed.Write -> mouse.write(deed.field.label, deed.text)
-            is Deed.Drag -> mouse.clickOn((shown.screen.body as holdfast.core.Body.Hold).hold.gauge, deed.x, deed.y)
             is Deed.Wait -> Thread.sleep(deed.ms)
             is Deed.Leave -> return
+            else -> {
+                mouse.carryOut(deed, shown.screen)
+                awaitAnswer(model, shown)
+            }
         }
         Thread.sleep(SHORT_MS)
     }
 }
 
+private fun Mouse.carryOut(deed: Deed, screen: Screen) = when (deed) {
+    is Deed.Tap -> click(deed.button.label)
+    is Deed.Tick -> tick(deed.caution.word)
+    is Deed.Choose -> click(deed.option.label, deed.nth)
+    is Deed.Write -> write(deed.field.label, deed.text)
+    is Deed.Drag -> clickOn((screen.body as Body.Hold).hold.gauge, deed.x, deed.y)
+    is Deed.Wait, is Deed.Leave -> Unit
+}
+
+/** A person sees that a tap was taken before the next; on a busy machine that can take a while. Some change nothing. */
+private fun awaitAnswer(model: HoldfastModel, before: Shown) {
+    val end = System.nanoTime() + PATIENCE_NS
+    while (model.screen.value == before && System.nanoTime() < end) Thread.sleep(SHORT_MS / 4)
+}
+
+private const val PATIENCE_NS = 3_000_000_000L
 private const val SHORT_MS = 400L
 
 /** Always the same file. */
