@@ -29,6 +29,7 @@ fn two_errors(share: f64, of: usize) -> f64 {
 
 /// A share that must not be below a bound.
 pub fn keeps(found: Share, bound: f64) {
+    assert!(found.of > 0, "no job of this kind was drawn");
     assert!(
         found.value() >= bound - two_errors(bound, found.of),
         "{found}; at least {bound}"
@@ -37,6 +38,7 @@ pub fn keeps(found: Share, bound: f64) {
 
 /// A share that must not be above a bound.
 pub fn stays_under(found: Share, bound: f64) {
+    assert!(found.of > 0, "no job of this kind was drawn");
     assert!(
         found.value() <= bound + two_errors(bound, found.of),
         "{found}; at most {bound}"

@@ -34,20 +34,9 @@ mod senses;
 mod skipping;
 mod speed;
 mod table;
-mod tables;
 mod verdict;
 mod wires;
 mod witness;
-
-#[path = "../peers/compared.rs"]
-mod compared;
-#[path = "../peers/exact.rs"]
-mod exact;
-#[path = "../peers/network.rs"]
-mod network;
-mod peer;
-#[path = "../peers/small.rs"]
-mod small;
 
 fn main() {
     let args: Vec<String> = std::env::args().collect();
@@ -64,7 +53,6 @@ fn main() {
             speed.finding, speed.next, speed.slowest_next
         );
     }
-    peer::print();
     let jobs = number("--jobs", 5_000);
     // Six in ten as cars come; the rest kinds that are too rare among them to count.
     let records = batch::done(batch::Plan {

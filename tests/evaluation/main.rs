@@ -1,6 +1,7 @@
 //! Whether the reasoning is right, how sure it may be, how many minutes it takes: simulated jobs, seeded.
 //!
-//! The simulation shares no formula and no rate with the core's reasoning but how often each fault occurs. It draws places,
+//! The simulation was written without the core's likelihoods; its rates are from memory as the core's are, so that some lie
+//! close to those, and how often each fault occurs is taken from the core's data. It draws places,
 //! circuits, instruments and people (`scenes.rs`), cars with faults (`jobs.rs`, `ailments.rs`), works out their physics
 //! (`condition.rs`, `air.rs`, `line.rs`, `wires.rs`, `physics.rs`), and what a person reports of it as explicit
 //! distributions (`law.rs`; `holds.rs`, `gauges.rs`, `meters.rs`, `senses.rs`, `complaints.rs`). `witness.rs` answers as a

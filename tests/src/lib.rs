@@ -1,3 +1,3 @@
 //! Tests that no single crate can hold: outside references (`reference/`), calibration of the hold test
 //! against a simulator of its own (`calibration/`), laws of the physics (`laws/`), the reasoning on simulated
-//! jobs (`evaluation/`) and beside published examples, exact optima and a general-purpose library (`peers/`).
+//! jobs (`evaluation/`).

@@ -7,7 +7,6 @@ mod fetch;
 mod layout;
 mod lint;
 mod pdf;
-mod peers;
 mod run;
 mod test;
 mod timing;

@@ -6,7 +6,7 @@ use std::process::{Command, Stdio};
 
 use anyhow::{Context, Result, bail};
 
-use crate::{android, command, cross, layout, pdf, peers, timing, walls};
+use crate::{android, command, cross, layout, pdf, timing, walls};
 
 /// A step: its name, what it proves, and how.
 struct Step {
@@ -139,11 +139,7 @@ fn rust() -> Result<()> {
 /// Prints the timings and the figures of the reasoning.
 pub fn bench() -> Result<()> {
     let root = layout::root()?;
-    command::run(
-        command::cargo(&root)
-            .args(["bench", "--locked", "--quiet", "-p", "holdfast-tests"])
-            .env(peers::PYTHON, peers::python()?),
-    )
+    command::run(command::cargo(&root).args(["bench", "--locked", "--quiet", "-p", "holdfast-tests"]))
 }
 
 /// Plays every scenario, and gives the reports to a validator that is not ours.

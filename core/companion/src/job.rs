@@ -241,22 +241,8 @@ impl JobView {
 
 /// What stands until the first reasoning; no screen that shows it is composed before that.
 fn nothing_yet() -> (Finding, Next) {
-    let finding = Finding {
-        causes: Vec::new(),
-        decided: false,
-        parts: Vec::new(),
-        explains_complaint: None,
-        left_open: Vec::new(),
-        speaks_for: Vec::new(),
-        speaks_against: Vec::new(),
-        inseparable: Vec::new(),
-    };
-    (
-        finding,
-        Next::Stop {
-            why: Message::new("finding-nothing-known"),
-        },
-    )
+    let why = Message::new("finding-nothing-known");
+    (Finding::default(), Next::Stop { why })
 }
 
 /// Finding and next test.

@@ -187,7 +187,7 @@ pub(super) fn front_hose_found() -> (Finding, Next) {
             evidence("evidence-for", "delivered", 3.1),
         ],
         speaks_against: vec![evidence("evidence-against", "look", 1.8)],
-        inseparable: Vec::new(),
+        ..Finding::default()
     };
     let why = Message::new("stop-found")
         .with("sure", Arg::Percent(0.962))
@@ -197,7 +197,6 @@ pub(super) fn front_hose_found() -> (Finding, Next) {
 
 /// What the reasoning may say of a job just begun.
 pub(super) fn nothing_known() -> (Finding, Next) {
-    let (finding, _) = front_hose_found();
     let causes = vec![
         Cause {
             faults: vec![FaultId::new("engine", "rough")],
@@ -218,13 +217,7 @@ pub(super) fn nothing_known() -> (Finding, Next) {
     ];
     let finding = Finding {
         causes,
-        decided: false,
-        parts: Vec::new(),
-        explains_complaint: None,
-        left_open: Vec::new(),
-        speaks_for: Vec::new(),
-        speaks_against: Vec::new(),
-        ..finding
+        ..Finding::default()
     };
     let why = Message::new("why-settles")
         .with("test", Arg::Test("look".parse().unwrap()))

@@ -5,7 +5,7 @@ use holdfast_report::State;
 
 use super::map::{MapOf, circuit_map};
 use super::mark::mark;
-use super::overview::{LIKELY, button, cause_words, causes, headline, is_tester, sure};
+use super::overview::{LIKELY, button, cause_words, causes, found_words, headline, is_tester, sure};
 use super::reasons::weighed;
 use super::repaired::{complaint_gone, is_good, repaired_sentence, retested};
 use crate::job::JobView;
@@ -59,7 +59,7 @@ pub(super) fn certainty_now(texts: &Texts, job: &JobView) -> String {
         (Some(_), Some(cause)) => texts.say_with(
             "certainty-before",
             &Args::new()
-                .text("cause", cause_words(texts, cause))
+                .text("cause", found_words(texts, &job.finding, cause))
                 .text("percent", texts.percent(sure(&job.finding))),
         ),
         _ => certainty(texts, job),

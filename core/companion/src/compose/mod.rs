@@ -32,7 +32,7 @@ pub(crate) use log::log_rows;
 pub(crate) use look::part_to_look_at;
 pub(crate) use map::{MapOf, circuit_map, plain_map, template_card};
 pub(crate) use mark::mark;
-pub(crate) use overview::overview;
+pub(crate) use overview::{LIKELY, overview};
 pub(crate) use repaired::repaired_sentence;
 pub(crate) use report::{PrintPhoto, ReportWishes, report};
 pub(crate) use test::{brief, not_offered, result, test_args};

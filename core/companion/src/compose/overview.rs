@@ -103,17 +103,12 @@ fn next_card(texts: &Texts, job: &JobView) -> NextCard {
 pub(crate) fn headline(texts: &Texts, finding: &Finding) -> String {
     match finding.causes.first() {
         Some(cause) if finding.decided && cause.faults.is_empty() => texts.say("finding-sound"),
-        Some(cause)
-            if finding.decided && cause.p < MODE_CERTAIN * sure(finding) && !finding.parts.is_empty() =>
-        {
-            let parts: Vec<String> = finding.parts.iter().map(|part| texts.part(part)).collect();
-            texts.say_with(
-                "finding-part",
-                &Args::new()
-                    .text("parts", texts.list(&parts))
-                    .text("cause", cause_words(texts, cause)),
-            )
-        }
+        Some(cause) if finding.decided && !is_mode_certain(finding, cause) => texts.say_with(
+            "finding-part",
+            &Args::new()
+                .text("parts", parts_words(texts, finding))
+                .text("cause", cause_words(texts, cause)),
+        ),
         Some(_) if is_tester(finding) => texts.say("finding-tester"),
         Some(cause) if finding.decided => sentence(&cause_words(texts, cause)),
         Some(cause) if cause.p < LIKELY => texts.say("finding-not-clear"),
@@ -125,27 +120,37 @@ pub(crate) fn headline(texts: &Texts, finding: &Finding) -> String {
     }
 }
 
+/// The decided finding as a clause: the cause, or only the parts where it is not certain what is wrong with them.
+#[must_use]
+pub(super) fn found_words(texts: &Texts, finding: &Finding, cause: &Cause) -> String {
+    if is_mode_certain(finding, cause) {
+        cause_words(texts, cause)
+    } else {
+        parts_words(texts, finding)
+    }
+}
+
+fn parts_words(texts: &Texts, finding: &Finding) -> String {
+    let parts: Vec<String> = finding.parts.iter().map(|part| texts.part(part)).collect();
+    texts.list(&parts)
+}
+
+fn is_mode_certain(finding: &Finding, cause: &Cause) -> bool {
+    finding.parts.is_empty() || cause.p >= MODE_CERTAIN * sure(finding)
+}
+
 /// Whether the likeliest cause is the tester itself, so that nothing is proved of the car.
 #[must_use]
 pub(super) fn is_tester(finding: &Finding) -> bool {
-    finding.causes.first().is_some_and(|cause| {
-        cause.p >= LIKELY
-            && !cause.faults.is_empty()
-            && cause
-                .faults
-                .iter()
-                .all(|fault| fault.component.as_str() == HAND_PUMP)
-    })
+    finding.in_tester && finding.causes.first().is_some_and(|cause| cause.p >= LIKELY)
 }
 
-/// The tester among the components.
-const HAND_PUMP: &str = "hand_pump";
+/// Below this a likeliest cause is no headline, and its part is not offered for repair.
+pub(crate) const LIKELY: f64 = 0.5;
 
-/// Below this a likeliest cause is no headline.
-pub(super) const LIKELY: f64 = 0.5;
-
-/// Below this share of the part's probability its likeliest fault is not said as a fact.
-const MODE_CERTAIN: f64 = 0.8;
+/// Below this share of the part's probability its likeliest fault is not said as a fact: the probability that stands beside
+/// the sentence is the part's.
+const MODE_CERTAIN: f64 = 0.95;
 
 /// How sure the finding is: all causes in which the named parts are at fault, added up.
 #[must_use]

@@ -19,8 +19,6 @@ use crate::session::At;
 use crate::text::Args;
 use crate::turn::Turn;
 
-/// A cause from here on may be repaired before it is certain.
-const LIKELY: f64 = 0.5;
 /// Causes kept with the closed job.
 const CAUSES_KEPT: usize = 5;
 
@@ -78,7 +76,7 @@ fn repair_anyway(core: &Companion, job: &JobView) -> Option<Button> {
         .finding
         .causes
         .first()
-        .filter(|cause| cause.p >= LIKELY && !job.finding.decided)?;
+        .filter(|cause| cause.p >= compose::LIKELY && !job.finding.decided)?;
     let part = &likeliest.faults.first()?.component;
     job.circuit.component(part)?;
     let label = core.say_with(

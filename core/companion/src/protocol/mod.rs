@@ -4,14 +4,22 @@
 
 mod action;
 mod facts;
+mod finding_screens;
 mod form;
+mod job_screens;
 mod live;
+mod pick;
 mod request;
 mod screen;
+mod test_screens;
 
 pub use action::*;
 pub use facts::*;
+pub use finding_screens::*;
 pub use form::*;
+pub use job_screens::*;
 pub use live::*;
+pub use pick::*;
 pub use request::*;
 pub use screen::*;
+pub use test_screens::*;

@@ -16,7 +16,7 @@ use crate::{
 };
 
 /// What all readings say together. Serialized as the player's result shows it.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Default, Serialize)]
 pub struct Finding {
     /// Every cause with its probability, the likeliest first; they sum to 1.
     pub causes: Vec<Cause>,
@@ -37,6 +37,9 @@ pub struct Finding {
     /// Parts that no test that is left can tell apart; empty where that is not the case.
     #[serde(skip)]
     pub inseparable: Vec<ComponentId>,
+    /// The likeliest thing to put right is the tester itself: nothing is proved of the car.
+    #[serde(skip)]
+    pub in_tester: bool,
 }
 
 /// Everything that follows from one set of readings.
@@ -96,6 +99,7 @@ impl Reasoned<'_> {
             explains_complaint: standing.explains,
             left_open: self.left_open(),
             inseparable: standing.inseparable,
+            in_tester: standing.remedy == Remedy::Tester,
             causes: self.causes(),
             speaks_for,
             speaks_against,

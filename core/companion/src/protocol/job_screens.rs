@@ -1,0 +1,117 @@
+//! The screens of jobs as a whole: the list, where we stand, the log.
+
+use holdfast_report::Scene;
+
+use super::{Button, Field, FormItem, Mark};
+
+/// The list of jobs.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
+pub struct JobsScreen {
+    /// The search field.
+    pub search: Field,
+    /// The rows, unfinished jobs first.
+    pub rows: Vec<JobRow>,
+    /// What stands there when there are no rows, or empty.
+    pub empty: String,
+    /// New job.
+    pub new_job: Button,
+}
+
+/// One job in the list.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
+pub struct JobRow {
+    /// Number plate, or empty.
+    pub plate: String,
+    /// The vehicle.
+    pub vehicle: String,
+    /// Its state.
+    pub mark: Mark,
+    /// When it was last touched, in words.
+    pub when: String,
+    /// Opens it.
+    pub open: Button,
+    /// Puts it in the bin.
+    pub bin: Button,
+}
+
+/// Where we stand.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
+pub struct OverviewScreen {
+    /// The vehicle and complaint in a line.
+    pub subject: String,
+    /// What to do next.
+    pub next: NextCard,
+    /// The circuit, shaded by suspicion.
+    pub map: Scene,
+    /// Leading causes.
+    pub causes: Vec<CauseRow>,
+    /// All tests and their state.
+    pub tests: Vec<TestRow>,
+    /// Other things to do here.
+    pub buttons: Vec<Button>,
+}
+
+/// The next thing to do and why.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
+pub struct NextCard {
+    /// What.
+    pub title: String,
+    /// One sentence.
+    pub why: String,
+    /// How long, in words, or empty.
+    pub minutes: String,
+    /// Goes there.
+    pub go: Button,
+}
+
+/// One possible cause.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
+pub struct CauseRow {
+    /// The cause in words.
+    pub name: String,
+    /// How sure, as text.
+    pub percent: String,
+    /// Length of its bar, 0–1,000.
+    pub bar_permille: u16,
+}
+
+/// One test in a list.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
+pub struct TestRow {
+    /// Its name.
+    pub title: String,
+    /// What came out, or how long it takes.
+    pub detail: String,
+    /// Its state.
+    pub mark: Mark,
+    /// Opens it.
+    pub open: Button,
+}
+
+/// The job's log.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
+pub struct LogScreen {
+    /// Add a photo, and the photos.
+    pub photos: Vec<FormItem>,
+    /// The entries, newest first.
+    pub rows: Vec<LogRow>,
+}
+
+/// One entry of the log.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
+pub struct LogRow {
+    /// When.
+    pub when: String,
+    /// What.
+    pub text: String,
+    /// What became of it: corrected, from a newer version; or empty.
+    pub state: String,
+}

@@ -1,0 +1,186 @@
+//! What can be typed into and picked from.
+
+/// A field that can be typed into.
+#[derive(Debug, Clone, PartialEq, Eq, Hash, serde::Serialize, serde::Deserialize)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
+pub enum FieldId {
+    /// Search in the list of jobs.
+    Search,
+    /// What the vehicle is called.
+    Label,
+    /// Number plate.
+    Plate,
+    /// Vehicle identification number.
+    Vin,
+    /// Odometer, in the person's unit.
+    Odometer,
+    /// The customer's name.
+    Customer,
+    /// The complaint in the person's words.
+    ComplaintNote,
+    /// Altitude, m.
+    Altitude,
+    /// Ambient pressure, kPa.
+    Ambient,
+    /// Air temperature, °C.
+    AirTemperature,
+    /// Minutes since the engine stopped.
+    EngineStopped,
+    /// A chamber's or reservoir's volume, cm³.
+    ChamberVolume {
+        /// Which component.
+        component: String,
+    },
+    /// A hose's length, m.
+    HoseLength {
+        /// Which component.
+        component: String,
+    },
+    /// Bore of the hoses, mm.
+    HoseBore,
+    /// Lower end of the coil's band, Ω.
+    CoilLow,
+    /// Upper end of the coil's band, Ω.
+    CoilHigh,
+    /// The fuse's rating, A.
+    FuseRating,
+    /// The gauge's end of scale, in its unit.
+    GaugeSpan,
+    /// The gauge's division, in its unit.
+    GaugeDivision,
+    /// How finely the gauge is read, in its unit.
+    GaugeReadTo,
+    /// Volume of hand pump, gauge and adapter, cm³.
+    PumpVolume,
+    /// Volume of one stroke, cm³.
+    PumpStroke,
+    /// The meter's percent of reading.
+    MeterPercent,
+    /// The meter's counts.
+    MeterCounts,
+    /// The meter's decimals on the range in use.
+    MeterDigits,
+    /// The gauge's serial number and calibration.
+    GaugeIdentity,
+    /// The meter's serial number and calibration.
+    MeterIdentity,
+    /// The drop that is allowed, in the gauge's unit.
+    LimitDrop,
+    /// The time over which it is allowed, s.
+    LimitSeconds,
+    /// The certainty at which a finding counts, percent.
+    Confidence,
+    /// The gauge reading of a hold.
+    GaugeReading,
+    /// Pump strokes.
+    Strokes,
+    /// A value of the test shown, by its key in the catalogue.
+    Answer {
+        /// The key.
+        key: String,
+    },
+    /// A photo's caption.
+    Caption,
+    /// A note to the test or the repair.
+    Note,
+    /// What was put in.
+    RepairPart,
+    /// The torque of a repair, with its source.
+    Torque,
+    /// What was agreed with the customer.
+    Agreed,
+    /// The technician or workshop, for the report.
+    Business,
+}
+
+/// An option that can be tapped.
+#[derive(Debug, Clone, PartialEq, Eq, Hash, serde::Serialize, serde::Deserialize)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
+pub enum Pick {
+    /// A complaint, by its id.
+    Complaint {
+        /// Such as `shake_idle`.
+        id: String,
+    },
+    /// A circuit template, by its id.
+    Template {
+        /// Such as `two-mounts-one-valve`.
+        id: String,
+    },
+    /// An electric layout, by its id.
+    Layout {
+        /// Its id in the circuits' data.
+        id: String,
+    },
+    /// A property of the circuit.
+    Property {
+        /// Such as `vacuum_means`.
+        property: String,
+        /// Such as `soft`.
+        value: String,
+    },
+    /// Add a mount to the circuit.
+    AddMount,
+    /// Take a component out of the circuit.
+    RemoveComponent {
+        /// Which.
+        component: String,
+    },
+    /// Owner or mechanic.
+    Profile {
+        /// `owner` or `mechanic`.
+        id: String,
+    },
+    /// A tool that is at hand, by its id.
+    Tool {
+        /// Such as `hand-pump`.
+        id: String,
+    },
+    /// A second person is there.
+    SecondPerson,
+    /// The engine can run.
+    EngineRuns,
+    /// The vacuum unit of the gauge.
+    GaugeUnit {
+        /// Its symbol.
+        symbol: String,
+    },
+    /// The gauge's accuracy grade.
+    GaugeGrade {
+        /// Such as `B`.
+        grade: String,
+    },
+    /// The unit vacuum is shown in.
+    ShownUnit {
+        /// Its symbol.
+        symbol: String,
+    },
+    /// A word or number out of the test's options (a 0–3 scale, `open`).
+    Answer {
+        /// The value's key in the catalogue.
+        key: String,
+        /// The option.
+        value: String,
+    },
+    /// The state the car was in while measuring.
+    CarState {
+        /// `connected`, `engine`, `hot`.
+        property: String,
+        /// `yes`, `no`, `off`, `idle`, `in_gear`.
+        value: String,
+    },
+    /// What a mark on a photo looks like.
+    MarkTool {
+        /// Its id.
+        id: String,
+    },
+    /// The report's paper.
+    Paper {
+        /// `a4` or `letter`.
+        id: String,
+    },
+    /// Speech on or off.
+    Speech,
+    /// Buzzing on or off.
+    Buzzing,
+}

@@ -1,0 +1,212 @@
+//! The screens of one test, exclusive states as enums.
+
+use holdfast_report::Scene;
+
+use super::{Button, Caution, Choice, Field, FormItem, Live, Mark};
+
+/// A test before, between and after.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
+pub struct TestScreen {
+    /// Where: map, connector face, or the person's own photo.
+    pub picture: Option<Scene>,
+    /// Where, in words.
+    pub place: String,
+    /// What is shown of the test now.
+    pub stage: TestStage,
+}
+
+/// The stages of a test outside its measurement.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
+pub enum TestStage {
+    /// Before: why, what, how.
+    Brief {
+        /// Why now, one sentence.
+        why: String,
+        /// What is needed and how the car must be.
+        needs: Vec<String>,
+        /// The steps with the cautions that belong to them.
+        steps: Vec<Step>,
+        /// What each result would mean.
+        means: Vec<Meaning>,
+        /// Starts it.
+        start: Button,
+        /// Reasons why it can't be done.
+        cannot: Vec<Button>,
+        /// Photos and other extras.
+        extras: Vec<FormItem>,
+    },
+    /// A reading that can hardly be right is asked about, once.
+    Question {
+        /// What is odd and the likely slip.
+        text: String,
+        /// Keep or change.
+        buttons: Vec<Button>,
+    },
+    /// After: the result and what it means.
+    Result {
+        /// The result.
+        mark: Mark,
+        /// One sentence.
+        sentence: String,
+        /// What it means for the circuit.
+        meaning: String,
+        /// The numbers behind it, small.
+        details: Vec<String>,
+        /// The chart or band, where there is one.
+        chart: Option<Scene>,
+        /// Go on, do again, put right.
+        buttons: Vec<Button>,
+        /// Photos and other extras.
+        extras: Vec<FormItem>,
+    },
+}
+
+/// One step of a test.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
+pub struct Step {
+    /// What to be careful of before it.
+    pub cautions: Vec<Caution>,
+    /// What to do.
+    pub text: String,
+}
+
+/// What a result would mean.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
+pub struct Meaning {
+    /// The result.
+    pub mark: Mark,
+    /// What it would mean.
+    pub text: String,
+}
+
+/// A vacuum hold test.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
+pub struct HoldScreen {
+    /// The gauge with the target band.
+    pub gauge: Scene,
+    /// The moving part as it is now.
+    pub live: Live,
+    /// What is going on.
+    pub phase: HoldPhase,
+}
+
+/// The phases of a hold test.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
+pub enum HoldPhase {
+    /// Pumping up to the target.
+    Pump {
+        /// What to pump to and why.
+        target: String,
+        /// Strokes so far, in words.
+        strokes: String,
+        /// One more, one less.
+        count: Vec<Button>,
+        /// Pumping has stopped.
+        let_go: Button,
+        /// The target can't be reached.
+        wont_build: Button,
+    },
+    /// A reading is asked for: the first, a later one, or the highest reached.
+    Read {
+        /// Which reading.
+        prompt: String,
+        /// Keypad entry; dragging the needle fills it too.
+        field: Field,
+        /// Takes it.
+        confirm: Button,
+        /// Other ways on.
+        others: Vec<Button>,
+    },
+    /// Watching the needle.
+    Watch {
+        /// What to do meanwhile.
+        prompt: String,
+        /// Read before time, stop.
+        buttons: Vec<Button>,
+    },
+    /// The hold was cut off: what there is of it.
+    Interrupted {
+        /// What happened and what was kept.
+        text: String,
+        /// Ways on.
+        buttons: Vec<Button>,
+    },
+}
+
+/// Readings with a meter or gauge.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
+pub struct MeterScreen {
+    /// Where the leads or the gauge go.
+    pub picture: Option<Scene>,
+    /// Where each lead goes, in words; colour named.
+    pub leads: Vec<String>,
+    /// AC or DC, range, what to watch.
+    pub hint: String,
+    /// What to enter.
+    pub items: Vec<FormItem>,
+    /// The expected band with the reading on it, where it is known before.
+    pub band: Option<Scene>,
+    /// Takes it.
+    pub confirm: Button,
+}
+
+/// One question with two large answers.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
+pub struct YesNoScreen {
+    /// Where.
+    pub picture: Option<Scene>,
+    /// What is asked.
+    pub question: String,
+    /// What to look or listen for.
+    pub look_for: Vec<String>,
+    /// Words that say what was seen.
+    pub answers: Vec<Button>,
+    /// Not sure.
+    pub not_sure: Button,
+}
+
+/// The circuit as a checklist.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
+pub struct LookScreen {
+    /// The circuit with what was ticked.
+    pub map: Scene,
+    /// Part by part.
+    pub rows: Vec<LookRow>,
+    /// All looked over.
+    pub done: Button,
+}
+
+/// One component in the look-over.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
+pub struct LookRow {
+    /// Its state now.
+    pub mark: Mark,
+    /// The states it can be in.
+    pub states: Choice,
+    /// Takes a photo of it.
+    pub photo: Button,
+}
+
+/// A photo and its marks.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
+pub struct PhotoScreen {
+    /// The photo with its marks; a touch sends `Touch` in its coordinates.
+    pub scene: Scene,
+    /// The marks to choose from.
+    pub palette: Choice,
+    /// The caption.
+    pub caption: Field,
+    /// Undo, remove, done.
+    pub buttons: Vec<Button>,
+}
