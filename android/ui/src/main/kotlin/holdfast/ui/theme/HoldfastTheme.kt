@@ -1,11 +1,14 @@
 package holdfast.ui.theme
 
+import androidx.compose.foundation.background
+import androidx.compose.foundation.layout.Box
+import androidx.compose.foundation.text.selection.LocalTextSelectionColors
+import androidx.compose.foundation.text.selection.TextSelectionColors
 import androidx.compose.runtime.Composable
 import androidx.compose.runtime.CompositionLocalProvider
 import androidx.compose.runtime.remember
 import androidx.compose.runtime.staticCompositionLocalOf
-import androidx.compose.foundation.text.selection.LocalTextSelectionColors
-import androidx.compose.foundation.text.selection.TextSelectionColors
+import androidx.compose.ui.Modifier
 import androidx.compose.ui.text.font.FontFamily
 
 private val LocalPalette = staticCompositionLocalOf { Palette.Day }
@@ -33,8 +36,10 @@ fun HoldfastTheme(light: Light, family: FontFamily, content: @Composable () -> U
     )
 }
 
-/** Day's colours whatever the light: what is inside will be printed. */
+/** Day's colours on their paper, whatever the light: what is inside will be printed. */
 @Composable
 fun Printed(content: @Composable () -> Unit) {
-    CompositionLocalProvider(LocalPalette provides Palette.Day, content = content)
+    CompositionLocalProvider(LocalPalette provides Palette.Day) {
+        Box(Modifier.background(Palette.Day.paper)) { content() }
+    }
 }
