@@ -151,10 +151,17 @@ fn fields(physics: &Physics<'_, '_>, test: &TestId, at: At) -> Fields {
         ],
         TestKind::PowerWire => {
             let splice = drive.splice.as_ref().map_or(0.0, along);
-            vec![(
-                "ohms".into(),
-                ohms(physics, along(&drive.power_wire) + splice + terminal(false)),
-            )]
+            let wire = part(&drive.power_wire);
+            vec![
+                (
+                    "ohms".into(),
+                    ohms(physics, along(&drive.power_wire) + splice + terminal(false)),
+                ),
+                (
+                    "to_ground_open".into(),
+                    open(physics, !condition.to_ground.contains(&wire)),
+                ),
+            ]
         }
         TestKind::ValveVolts => {
             let across = (Point::PowerPin, Some(Point::ControlPin));

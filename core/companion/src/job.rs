@@ -300,9 +300,15 @@ fn readings(log: &JobState) -> (Vec<Reading>, Vec<Behind>) {
     (readings, behind)
 }
 
+/// The reason of a test that was not done for a reason in the person's own words, which stand in its note.
+pub(crate) const OWN_WORDS: &str = "own_words";
+
 fn skipped_reading(skipped: &holdfast_joblog::Skipped) -> Option<Reading> {
     let answer = match skipped.reason.as_str() {
         "not_available" => Answer::NotAvailable,
+        OWN_WORDS => Answer::NotDone {
+            reason: skipped.note.clone(),
+        },
         reason => Answer::NotDone {
             reason: reason.to_owned(),
         },

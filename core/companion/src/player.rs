@@ -1,14 +1,10 @@
 //! For programs that play a whole job in Rust: what is asked, what came out. Not part of what phones load.
 
-use holdfast_diagnose::{
-    Answer, CarState, Circuit, CircuitChoice, Finding, Next, Policy, Situation, TestId, TestResult, TestSpec,
-};
+use holdfast_diagnose::{Circuit, Finding, Next, Policy, Situation, TestId, TestResult, TestSpec};
 
 use crate::companion::Companion;
 use crate::job::{Because, JobView};
-use crate::protocol::{Clock, Update};
 use crate::session::{At, Stage};
-use crate::turn::Turn;
 
 /// What the screen asks of the person now.
 #[derive(Debug, Clone, PartialEq)]
@@ -189,52 +185,5 @@ impl Companion {
         self.job = None;
         self.take_up_job()?;
         Ok(())
-    }
-}
-
-impl Companion {
-    /// Refuses the test shown for a reason in words of its own; `not_available`: nobody can answer it.
-    ///
-    /// # Errors
-    /// As [`Companion::act`].
-    pub fn refuse(&mut self, reason: &str, clock: &Clock) -> Result<Update, crate::ActError> {
-        let mut turn = Turn::new(clock);
-        crate::flow::refuse(self, reason, &mut turn)?;
-        let update = self.finish(turn)?;
-        Ok(self.reason_elsewhere(update))
-    }
-
-    /// Hands in an answer to the test shown that a person can't type: a gauge trace, recorded vibration.
-    ///
-    /// # Errors
-    /// As [`Companion::act`].
-    pub fn answer(
-        &mut self,
-        answer: Answer,
-        state: CarState,
-        clock: &Clock,
-    ) -> Result<Update, crate::ActError> {
-        let At::Test(at) = self.session.at.clone() else {
-            return Ok(Update::default());
-        };
-        let mut turn = Turn::new(clock);
-        crate::flow::hand_in_answer(self, at, answer, state, &mut turn)?;
-        let update = self.finish(turn)?;
-        Ok(self.reason_elsewhere(update))
-    }
-
-    /// States a circuit that the screens can't express in full, such as the uncertainty of its volumes.
-    ///
-    /// # Errors
-    /// As [`Companion::act`].
-    pub fn state_circuit(
-        &mut self,
-        choice: &CircuitChoice,
-        clock: &Clock,
-    ) -> Result<Update, crate::ActError> {
-        let mut turn = Turn::new(clock);
-        crate::flow::state_circuit(self, choice, &mut turn)?;
-        let update = self.finish(turn)?;
-        Ok(self.reason_elsewhere(update))
     }
 }

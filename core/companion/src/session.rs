@@ -1,6 +1,7 @@
 //! Where the person stands: the screen with its drafts and a running hold. One row beside the log, overwritten by
 //! each action that changes it, so that a killed process reopens where it was.
 
+use holdfast_diagnose::CarState;
 use serde::{Deserialize, Serialize};
 
 use crate::flow::hold::HoldAt;
@@ -166,6 +167,9 @@ pub(crate) struct TestAt {
     /// Whether a reading of it was questioned: that is done once.
     #[serde(default)]
     pub questioned: Questioned,
+    /// The state of the car, where it may differ from what the test asks; none: not asked about.
+    #[serde(default)]
+    pub car: Option<CarState>,
     /// How far it is.
     pub stage: Stage,
 }
@@ -228,6 +232,7 @@ impl TestAt {
             test,
             purpose,
             questioned: Questioned::No,
+            car: None,
             stage,
         }
     }
@@ -274,6 +279,9 @@ pub(crate) enum Stage {
     Brief {
         /// Cautions ticked.
         acknowledged: Vec<String>,
+        /// Why it can't be done, as typed.
+        #[serde(default)]
+        typed: Typed,
     },
     /// A vacuum hold test.
     Hold(HoldAt),
@@ -314,12 +322,38 @@ pub(crate) struct ValuesAt {
     pub typed: Typed,
     /// Options tapped, by key.
     pub picked: Vec<(String, String)>,
-    /// The state of the car, where it differs from what the test asks.
-    pub state: Vec<(String, String)>,
+    /// Vibration recorded, by key.
+    #[serde(default)]
+    pub recorded: Vec<(String, Recorded)>,
+    /// The key whose vibration is being recorded.
+    #[serde(default)]
+    pub recording: Option<String>,
+    /// Whether figures outside the instrument's range are meant.
+    #[serde(default)]
+    pub meant: Meant,
     /// The unit of the gauge, where it differs from the settings.
     pub unit: Option<String>,
     /// Whether going on was tried: then what is missing is said.
     pub tried: Tried,
+}
+
+/// Vibration as the phone recorded it.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub(crate) struct Recorded {
+    /// Samples a second.
+    pub hz: f64,
+    /// Acceleration, thousandths of the standard acceleration of free fall.
+    pub mg: Vec<f64>,
+}
+
+/// Whether a figure outside the instrument's range is meant.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+pub(crate) enum Meant {
+    /// It is taken for a slip, and the range is said.
+    #[default]
+    No,
+    /// The person says that the instrument shows it.
+    Yes,
 }
 
 /// Whether the person has tried to go on.

@@ -320,6 +320,7 @@ mod tests {
                 json!({"volts": 13.8, "plugged_v": 13.6, "battery": 13.9}),
             ),
             ("control-pin", json!({"off_v": 13.8, "on_v": 0.3})),
+            ("power-wire", json!({"ohms": 0.4, "to_ground_open": true})),
             ("control-wire", json!({"ohms": 0.5, "to_ground_open": true})),
             ("coil", json!({"ohms": 28.5, "to_case_open": true})),
             ("valve-off", json!({"passes": false, "vents": true})),

@@ -25,7 +25,7 @@ pub use circuit::{
     LayoutSummary, Link, Properties, Scope, Side, SourceKind, Switched, TemplateSummary, VacuumMeans,
     ValveRest, Window, layouts, templates,
 };
-pub use faults::Fix;
+pub use faults::{Care, Fix, care_for, care_texts};
 pub use finding::{Cause, Finding, finding, fix_for, retest_for};
 pub use ids::{ComponentId, FaultId, FieldKey, IdError, TestId, TestKind};
 pub use judge::{

@@ -80,6 +80,8 @@ impl Bound {
     pub const AIR: Self = Self::new("air", "°C", -40.0, 60.0);
     /// Inner volume of a vacuum chamber.
     pub const CHAMBER: Self = Self::new("chamber", "cm³", 1.0, 20_000.0);
+    /// How well a chamber's volume is known.
+    pub const CHAMBER_DOUBT: Self = Self::new("chamber-doubt", "%", 0.0, 100.0);
     /// Length of a hose.
     pub const HOSE_LENGTH: Self = Self::new("hose-length", "m", 0.01, 20.0);
     /// Inner diameter of a hose.

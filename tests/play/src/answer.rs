@@ -4,18 +4,13 @@ use holdfast_companion::{Action, AskedStage, FieldId, Pick, Picked, Said};
 use holdfast_diagnose::{CarState, EngineState, LookState, Quantity, TestSpec};
 use serde_json::{Map, Value};
 
+use crate::clock::ms;
 use crate::error::PlayError;
-use crate::hold::Taken;
 use crate::setup::figure;
 use crate::shell::Shell;
 
 /// Answers the screens of a test until its reading is handed in.
-pub(crate) fn play(
-    shell: &mut Shell,
-    spec: &TestSpec,
-    answer: &Value,
-    state: CarState,
-) -> Result<Taken, PlayError> {
+pub(crate) fn play(shell: &mut Shell, spec: &TestSpec, answer: &Value) -> Result<(), PlayError> {
     let nothing = Map::new();
     let said = answer.as_object().unwrap_or(&nothing);
     // Questions come one by one, and the numbers beside them last: more stages than fields can't be.
@@ -26,9 +21,6 @@ pub(crate) fn play(
     for _ in 0..spec.fields.len() + 2 {
         match shell.core.asked().map(|asked| asked.stage) {
             Some(AskedStage::Ask) => {
-                if state != CarState::default() {
-                    return Ok(Taken::No);
-                }
                 let key = questions.next().map_or("", |field| field.key.as_str());
                 let said = match said.get(key).and_then(Value::as_bool) {
                     Some(true) => Said::Yes,
@@ -37,30 +29,28 @@ pub(crate) fn play(
                 };
                 shell.press(&Action::Say { said })?;
             }
-            Some(AskedStage::Values) => return values(shell, spec, said, state),
+            Some(AskedStage::Values) => return values(shell, spec, said),
             Some(AskedStage::Look) => return look(shell, said),
-            _ => return Ok(Taken::Yes),
+            _ => return Ok(()),
         }
     }
     Err(shell.missing("end of its questions".into()))
 }
 
-fn values(
-    shell: &mut Shell,
-    spec: &TestSpec,
-    said: &Map<String, Value>,
-    state: CarState,
-) -> Result<Taken, PlayError> {
-    for (property, value) in stated(state) {
-        let pick = Pick::CarState {
-            property: property.into(),
-            value: value.into(),
-        };
-        if shell.option(&pick).is_none() {
-            return Ok(Taken::No);
-        }
-        shell.pick(&pick, Picked::Yes)?;
+/// Says in the briefing that the car stands otherwise than the test asks.
+pub(crate) fn state_car(shell: &mut Shell, state: CarState) -> Result<(), PlayError> {
+    if state == CarState::default() {
+        return Ok(());
     }
+    shell.press(&Action::StateCar)?;
+    for (property, value) in stated(state) {
+        let (property, value) = (property.into(), value.into());
+        shell.pick(&Pick::CarState { property, value }, Picked::Yes)?;
+    }
+    Ok(())
+}
+
+fn values(shell: &mut Shell, spec: &TestSpec, said: &Map<String, Value>) -> Result<(), PlayError> {
     let open = said.get("open").and_then(Value::as_bool) == Some(true);
     let mut open_said = false;
     for field in &spec.fields {
@@ -72,20 +62,22 @@ fn values(
             continue;
         }
         let Some(value) = said.get(key) else { continue };
-        if value_of(shell, field.quantity, key, value)? == Taken::No {
-            return Ok(Taken::No);
-        }
+        value_of(shell, field.quantity, key, value)?;
     }
-    shell.press(&Action::Confirm)?;
-    // Handed in, or the screen still misses something.
-    let stays = matches!(
-        shell.core.asked().map(|asked| asked.stage),
-        Some(AskedStage::Values)
-    );
-    Ok(if stays { Taken::No } else { Taken::Yes })
+    // A figure outside the instrument's range is what it shows all the same.
+    let done = if shell.offers(&Action::KeepReading) {
+        Action::KeepReading
+    } else {
+        Action::Confirm
+    };
+    shell.press(&done)?;
+    match shell.core.asked().map(|asked| asked.stage) {
+        Some(AskedStage::Values) => Err(shell.missing("end of what it asks for".into())),
+        _ => Ok(()),
+    }
 }
 
-fn value_of(shell: &mut Shell, quantity: Quantity, key: &str, value: &Value) -> Result<Taken, PlayError> {
+fn value_of(shell: &mut Shell, quantity: Quantity, key: &str, value: &Value) -> Result<(), PlayError> {
     match quantity {
         Quantity::YesNo => {
             let word = if value.as_bool() == Some(true) {
@@ -99,13 +91,10 @@ fn value_of(shell: &mut Shell, quantity: Quantity, key: &str, value: &Value) -> 
             shell.pick(&answer_pick(key, "open"), Picked::Yes)?;
         }
         Quantity::Scale => {
-            let pick = answer_pick(key, &figure(value.as_f64().unwrap_or(-1.0)));
-            if shell.option(&pick).is_none() {
-                return Ok(Taken::No);
-            }
-            shell.pick(&pick, Picked::Yes)?;
+            let step = figure(value.as_f64().unwrap_or(-1.0));
+            shell.pick(&answer_pick(key, &step), Picked::Yes)?;
         }
-        Quantity::Samples => return Ok(Taken::No),
+        Quantity::Samples => record(shell, key, value)?,
         Quantity::Words => {
             let words: Vec<&str> = value
                 .as_array()
@@ -117,15 +106,29 @@ fn value_of(shell: &mut Shell, quantity: Quantity, key: &str, value: &Value) -> 
         }
         _ => {
             let text = figure(value.as_f64().unwrap_or(f64::NAN));
-            if shell.type_in(&answer_field(key), &text)?.is_some() {
-                return Ok(Taken::No);
-            }
+            shell.type_in(&answer_field(key), &text)?;
         }
     }
-    Ok(Taken::Yes)
+    Ok(())
 }
 
-fn look(shell: &mut Shell, said: &Map<String, Value>) -> Result<Taken, PlayError> {
+/// The phone records, and what it records is what the file has.
+fn record(shell: &mut Shell, key: &str, value: &Value) -> Result<(), PlayError> {
+    shell.press(&Action::Record { key: key.to_owned() })?;
+    let hz = value.get("hz").and_then(Value::as_f64).unwrap_or(f64::NAN);
+    let mg: Vec<f64> = value
+        .get("mg")
+        .and_then(Value::as_array)
+        .into_iter()
+        .flatten()
+        .filter_map(Value::as_f64)
+        .collect();
+    shell.clock.wait_ms(ms(mg.len() as f64 / hz));
+    shell.send(Action::VibrationRecorded { hz, mg })?;
+    Ok(())
+}
+
+fn look(shell: &mut Shell, said: &Map<String, Value>) -> Result<(), PlayError> {
     for (component, state) in said {
         let state = state.as_str().unwrap_or_default();
         let action = Action::Look {
@@ -135,13 +138,11 @@ fn look(shell: &mut Shell, said: &Map<String, Value>) -> Result<Taken, PlayError
         if state == LookState::Ok.as_str() {
             continue;
         }
-        if !shell.shows(&action) {
-            return Ok(Taken::No);
-        }
+        // A part may show what its row does not offer.
         shell.send(action)?;
     }
     shell.press(&Action::Confirm)?;
-    Ok(Taken::Yes)
+    Ok(())
 }
 
 fn stated(state: CarState) -> Vec<(&'static str, &'static str)> {

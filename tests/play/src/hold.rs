@@ -15,15 +15,8 @@ pub(crate) struct Hold<'a> {
     readings: Vec<(f64, f64)>,
     /// The monotonic clock at letting go.
     let_go_ms: i64,
-}
-
-/// Whether a field took what was typed.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(crate) enum Taken {
-    /// It did.
-    Yes,
-    /// It lies outside what the screen takes.
-    No,
+    /// Milliseconds between the frames of a trace.
+    frame_ms: f64,
 }
 
 const TICK_MS: i64 = 100;
@@ -42,6 +35,7 @@ impl<'a> Hold<'a> {
             answer,
             readings,
             let_go_ms: 0,
+            frame_ms: 0.0,
         }
     }
 
@@ -55,14 +49,32 @@ impl<'a> Hold<'a> {
             .copied()
     }
 
-    /// Whether there is a reading after a moment.
-    pub(crate) fn has_after(&self, s: f64) -> bool {
-        self.readings.iter().any(|(later, _)| *later > s + 0.05)
+    /// The frames of a hold that the camera watches.
+    fn trace(&self) -> Option<&[Option<f64>]> {
+        match &self.answer.course {
+            HoldCourse::Trace { readings, .. } => Some(readings),
+            _ => None,
+        }
+    }
+
+    /// Whether there is more to see after so many seconds, and on this clock.
+    pub(crate) fn has_after(&self, s: f64, shell: &Shell) -> bool {
+        match self.trace() {
+            Some(frames) => {
+                let end_ms = self.let_go_ms as f64 + frames.len() as f64 * self.frame_ms;
+                shell.clock.now().mono_ms as f64 + 1_000.0 < end_ms
+            }
+            None => self.readings.iter().any(|(later, _)| *later > s + 0.05),
+        }
     }
 }
 
 /// Plays a hold from the pump to the reading handed in.
-pub(crate) fn play(shell: &mut Shell, hold: &mut Hold<'_>) -> Result<Taken, PlayError> {
+pub(crate) fn play(shell: &mut Shell, hold: &mut Hold<'_>) -> Result<(), PlayError> {
+    if let HoldCourse::Trace { hz, .. } = &hold.answer.course {
+        hold.frame_ms = 1_000.0 / hz;
+        shell.press(&Action::WatchByCamera)?;
+    }
     for _ in 0..hold.answer.strokes.unwrap_or(0.0).round() as u32 {
         shell.clock.wait_ms(STROKE_MS);
         shell.press(&Action::Stroke)?;
@@ -70,23 +82,38 @@ pub(crate) fn play(shell: &mut Shell, hold: &mut Hold<'_>) -> Result<Taken, Play
     let (button, first) = match &hold.answer.course {
         HoldCourse::Spots { start, .. } => (Action::LetGo, *start),
         HoldCourse::NeverReached { highest } => (Action::WillNotBuild, *highest),
-        HoldCourse::Trace { .. } => return Ok(Taken::No),
+        HoldCourse::Trace { .. } => (Action::LetGo, f64::NAN),
     };
     shell.press(&button)?;
     hold.let_go_ms = shell.clock.now().mono_ms;
-    shell.clock.wait_ms(TYPING_MS);
-    if shell.type_in(&FieldId::GaugeReading, &figure(first))?.is_some() {
-        return Ok(Taken::No);
+    if hold.trace().is_some() {
+        return watch(shell, hold);
     }
-    shell.press(&Action::Confirm)?;
+    read(shell, first)?;
     if button == Action::WillNotBuild {
-        return Ok(Taken::Yes);
+        return Ok(());
     }
     watch(shell, hold)
 }
 
+/// Types a figure of the gauge. One outside its scale is what it shows all the same.
+fn read(shell: &mut Shell, reading: f64) -> Result<(), PlayError> {
+    shell.clock.wait_ms(TYPING_MS);
+    let against = shell.type_in(&FieldId::GaugeReading, &figure(reading))?;
+    let done = if against.is_some() {
+        Action::KeepReading
+    } else {
+        Action::Confirm
+    };
+    shell.press(&done)?;
+    Ok(())
+}
+
 /// Watches until the reading is due, and gives it.
-pub(crate) fn watch(shell: &mut Shell, hold: &Hold<'_>) -> Result<Taken, PlayError> {
+pub(crate) fn watch(shell: &mut Shell, hold: &Hold<'_>) -> Result<(), PlayError> {
+    if let Some(frames) = hold.trace() {
+        return watch_by_camera(shell, hold, frames);
+    }
     let asked = shell.core.asked().map(|asked| asked.stage);
     let Some(AskedStage::Hold(AskedHold::Watch { due_s })) = asked else {
         return Err(shell.missing("running hold".into()));
@@ -99,12 +126,33 @@ pub(crate) fn watch(shell: &mut Shell, hold: &Hold<'_>) -> Result<Taken, PlayErr
     if at_s < due_s - 0.05 {
         shell.press(&Action::ReadNow)?;
     }
-    shell.clock.wait_ms(TYPING_MS);
-    if shell.type_in(&FieldId::GaugeReading, &figure(reading))?.is_some() {
-        return Ok(Taken::No);
+    read(shell, reading)
+}
+
+/// The camera's frames come one by one, until the hold ends or the file has no more.
+fn watch_by_camera(shell: &mut Shell, hold: &Hold<'_>, frames: &[Option<f64>]) -> Result<(), PlayError> {
+    for (place, vacuum) in frames.iter().enumerate() {
+        let at_ms = hold.let_go_ms + (place as f64 * hold.frame_ms).round() as i64;
+        let left = at_ms - shell.clock.now().mono_ms;
+        // Gone by while the person looked at a result: nobody watched.
+        if left < 0 {
+            continue;
+        }
+        shell.clock.wait_ms(left);
+        if !is_watched(shell) {
+            return Ok(());
+        }
+        shell.send(Action::GaugeSeen { vacuum: *vacuum })?;
     }
-    shell.press(&Action::Confirm)?;
-    Ok(Taken::Yes)
+    if is_watched(shell) {
+        shell.press(&Action::ReadNow)?;
+    }
+    Ok(())
+}
+
+fn is_watched(shell: &Shell) -> bool {
+    let asked = shell.core.asked().map(|asked| asked.stage);
+    matches!(asked, Some(AskedStage::Hold(AskedHold::Watch { .. })))
 }
 
 /// Ticks until so many seconds after letting go. Where the file has the reading only later than it is due, the last

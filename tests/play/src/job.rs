@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 use std::path::Path;
 
-use holdfast_companion::{Action, AskedStage, Body, CannotReason, Pick, Picked, Place, ReportState};
+use holdfast_companion::{Action, AskedStage, Body, CannotReason, FieldId, Pick, Picked, Place, ReportState};
 use holdfast_diagnose::{Answer, Catalogue, Next, Policy, TestId, parse_answer};
 use holdfast_joblog::{DeviceId, Store};
 use serde_json::Value;
@@ -11,7 +11,7 @@ use serde_json::Value;
 use crate::answer;
 use crate::clock::PhoneClock;
 use crate::error::PlayError;
-use crate::hold::{self, Hold, Taken};
+use crate::hold::{self, Hold};
 use crate::outcome::Outcome;
 use crate::scenario::{Repair, Scenario};
 use crate::setup;
@@ -150,9 +150,8 @@ fn do_test(shell: &mut Shell, id: &TestId, answers: &mut Answers<'_>) -> Result<
         Given::Answer(answer) => answer,
         Given::Cannot(reason) => return cannot(shell, reason),
         Given::Nothing => {
-            let done = shell.core.refuse("not_available", shell.clock.now())?;
-            shell.take(done)?;
-            return Ok(());
+            let reason = CannotReason::NotAvailable;
+            return shell.press(&Action::CannotDo { reason }).map(|_| ());
         }
     };
     let circuit = shell
@@ -171,23 +170,18 @@ fn do_test(shell: &mut Shell, id: &TestId, answers: &mut Answers<'_>) -> Result<
         read_in(shell, unit)?;
     }
     shell.tick_cautions()?;
+    answer::state_car(shell, state)?;
     shell.press(&Action::BeginTest)?;
     shell.clock.wait_ms((spec.minutes * 30_000.0) as i64);
     match &answer {
         Answer::Hold(holds) => {
             let mut hold = Hold::of(holds);
-            let taken = if state == Default::default() {
-                hold::play(shell, &mut hold)?
-            } else {
-                Taken::No
-            };
-            hand_in_if(shell, taken, &answer, state)?;
+            hold::play(shell, &mut hold)?;
             keep_if_questioned(shell)?;
             watch_on(shell, &hold)?;
         }
         _ => {
-            let taken = answer::play(shell, &spec, &given, state)?;
-            hand_in_if(shell, taken, &answer, state)?;
+            answer::play(shell, &spec, &given)?;
             keep_if_questioned(shell)?;
         }
     }
@@ -239,25 +233,11 @@ fn cannot(shell: &mut Shell, reason: &str) -> Result<(), PlayError> {
     match known {
         Some((_, reason)) => shell.press(&Action::CannotDo { reason }).map(|_| ()),
         None => {
-            let done = shell.core.refuse(reason, shell.clock.now())?;
-            shell.take(done)?;
-            Ok(())
+            shell.type_in(&FieldId::CannotWhy, reason)?;
+            let reason = CannotReason::OwnWords;
+            shell.press(&Action::CannotDo { reason }).map(|_| ())
         }
     }
-}
-
-/// What the screens did not take goes in whole.
-fn hand_in_if(
-    shell: &mut Shell,
-    taken: Taken,
-    answer: &Answer,
-    state: holdfast_diagnose::CarState,
-) -> Result<(), PlayError> {
-    if taken == Taken::No {
-        let done = shell.core.answer(answer.clone(), state, shell.clock.now())?;
-        shell.take(done)?;
-    }
-    Ok(())
 }
 
 /// The file's figure is what the person saw: asked whether it can be right, they keep it.
@@ -284,13 +264,11 @@ fn watch_on(shell: &mut Shell, hold: &Hold<'_>) -> Result<(), PlayError> {
             .last()
             .and_then(|done| done.result.hold.as_ref())
             .map(|h| h.seconds);
-        if !last.is_some_and(|seconds| hold.has_after(seconds)) {
+        if !last.is_some_and(|seconds| hold.has_after(seconds, shell)) {
             break;
         }
         shell.press(&Action::GoOn)?;
-        if hold::watch(shell, hold)? == Taken::No {
-            return Err(shell.missing("room for a later reading of the hold".into()));
-        }
+        hold::watch(shell, hold)?;
         keep_if_questioned(shell)?;
     }
     Ok(())
@@ -298,15 +276,23 @@ fn watch_on(shell: &mut Shell, hold: &Hold<'_>) -> Result<(), PlayError> {
 
 fn do_repair(shell: &mut Shell, repair: &Repair, unit: String) -> Result<(), PlayError> {
     let component = repair.replaced.clone();
-    // A person may also repair what the finding does not name; then no button offers it.
-    shell.send(Action::Repair {
+    let named = Action::Repair {
         component: component.clone(),
-    })?;
-    if !shell.offers(&Action::RepairDone) {
-        return Err(PlayError::Value {
-            what: "repair.replaced".into(),
-            why: format!("there is no {component:?}"),
-        });
+    };
+    if shell.offers(&named) {
+        shell.press(&named)?;
+    } else {
+        shell.press(&Action::RepairOther)?;
+        let part = Pick::Part {
+            component: component.clone(),
+        };
+        let Some(option) = shell.option(&part) else {
+            return Err(PlayError::Value {
+                what: "repair.replaced".into(),
+                why: format!("there is no {component:?}"),
+            });
+        };
+        shell.send(option.action)?;
     }
     shell.press(&Action::RepairDone)?;
     let Body::Repaired { repair: screen } = &shell.screen().body else {

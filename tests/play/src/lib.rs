@@ -2,6 +2,7 @@
 #![deny(missing_docs)]
 
 mod answer;
+mod circuit;
 mod clock;
 mod error;
 mod hold;

@@ -129,11 +129,12 @@ pub(crate) fn buttons(screen: &Screen) -> Vec<&Button> {
             HoldPhase::Pump {
                 count,
                 let_go,
-                wont_build,
+                others,
                 ..
             } => {
                 all.extend(count);
-                all.extend([let_go, wont_build]);
+                all.push(let_go);
+                all.extend(others);
             }
             HoldPhase::Read { confirm, others, .. } => {
                 all.push(confirm);

@@ -4,6 +4,7 @@ use holdfast_companion::{Action, FieldId, Pick, Picked, Place};
 use holdfast_diagnose::{Circuit, CircuitChoice, Complaint};
 use holdfast_measure::PressureUnit;
 
+use crate::circuit;
 use crate::error::PlayError;
 use crate::scenario::Scenario;
 use crate::shell::Shell;
@@ -102,21 +103,23 @@ fn state_circuit(shell: &mut Shell, scenario: &Scenario) -> Result<(), PlayError
     };
     let choice: CircuitChoice =
         serde_json::from_value(scenario.circuit.clone()).map_err(|error| cannot(error.to_string()))?;
-    Circuit::build(&choice).map_err(|error| cannot(error.to_string()))?;
-    match choice {
-        CircuitChoice::Template(id) => {
-            // The template of a new job stands without a tap; tapped, it is stated.
-            let option = shell
-                .option(&Pick::Template { id: id.clone() })
-                .ok_or_else(|| shell.missing(format!("card of circuit {id}")))?;
-            shell.send(option.action)?;
-        }
-        detailed => {
-            let done = shell.core.state_circuit(&detailed, shell.clock.now())?;
-            shell.take(done)?;
-        }
+    let wanted = Circuit::build(&choice).map_err(|error| cannot(error.to_string()))?;
+    let id = choice.template().to_owned();
+    // The template of a new job stands without a tap; tapped, it is stated.
+    let option = shell
+        .option(&Pick::Template { id: id.clone() })
+        .ok_or_else(|| shell.missing(format!("card of circuit {id}")))?;
+    shell.send(option.action)?;
+    if let CircuitChoice::Custom(custom) = &choice {
+        shell.press(&Action::Go { to: Place::Circuit })?;
+        circuit::state(shell, custom)?;
+        shell.press(&Action::Confirm)?;
     }
-    Ok(())
+    if shell.core.circuit() == Some(&wanted) {
+        Ok(())
+    } else {
+        Err(cannot("the circuit's screen can't say all of it".into()))
+    }
 }
 
 fn prepare(shell: &mut Shell, scenario: &Scenario) -> Result<(), PlayError> {

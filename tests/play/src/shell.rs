@@ -4,8 +4,8 @@ use std::path::{Path, PathBuf};
 use std::time::{Duration, Instant};
 
 use holdfast_companion::{
-    Acknowledgement, Action, Button, ChoiceOption, Companion, Field, FieldId, PhoneFacts, Pick, Picked,
-    Request, Screen, Update,
+    Acknowledgement, Action, Button, ChoiceOption, Companion, Field, FieldId, PhoneFacts, PhonePart, Pick,
+    Picked, Request, Screen, Update,
 };
 
 use crate::clock::PhoneClock;
@@ -26,11 +26,11 @@ pub struct Shell {
 /// Is told of each action and how long the core took over it.
 pub type Stopwatch = Box<dyn FnMut(&Action, Duration)>;
 
-/// A phone that has nothing but a screen and a share sheet.
+/// A phone that has, beside its screen, what brings the readings of a file: a gauge reader and an accelerometer.
 fn facts() -> PhoneFacts {
     PhoneFacts {
         locale: "en".into(),
-        parts: Vec::new(),
+        parts: vec![PhonePart::GaugeReader, PhonePart::Accelerometer],
     }
 }
 
@@ -82,16 +82,6 @@ impl Shell {
         let update = self.send_only(action)?;
         self.do_works(&update)?;
         Ok(update)
-    }
-
-    /// Takes in what was done past the screens, as if a person could have done it there.
-    ///
-    /// # Errors
-    /// [`PlayError::Act`].
-    pub fn take(&mut self, update: Update) -> Result<(), PlayError> {
-        self.do_works(&update)?;
-        self.screen = self.core.screen();
-        Ok(())
     }
 
     fn do_works(&mut self, update: &Update) -> Result<(), PlayError> {

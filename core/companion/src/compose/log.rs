@@ -2,15 +2,15 @@
 
 use holdfast_diagnose::{Circuit, ComponentId, TestId};
 use holdfast_joblog::{
-    Closed, Content, HoldPoint, Interrupted, JobState, Payload, Reading, RecordLine, Repair, Standing,
-    Subject,
+    Closed, Content, HoldPoint, Interrupted, JobState, Payload, Reading, RecordLine, Repair, Skipped,
+    Standing, Subject,
 };
 use holdfast_measure::PressureUnit;
 
 use super::reading::{reading_words, reason_words};
 use super::stated::{fields, instrument_words, limit_words, place_words};
 use super::time::date_and_time;
-use crate::job::JobView;
+use crate::job::{JobView, OWN_WORDS};
 use crate::protocol::LogRow;
 use crate::situation;
 use crate::text::{Args, Texts, capital, kebab, sentence};
@@ -22,12 +22,29 @@ pub(crate) fn log_rows(texts: &Texts, job: &JobView) -> Vec<LogRow> {
         .record
         .iter()
         .rev()
+        .filter(|line| is_told(&job.log, line))
         .map(|line| LogRow {
             when: date_and_time(texts, line.entry.at_ms, line.entry.offset_min),
             text: line_words(texts, &job.circuit, &job.log, line),
             state: standing_words(texts, &job.circuit, &job.log, line),
         })
         .collect()
+}
+
+/// Whether an entry has a line of its own: of a gauge trace only its first second has, and it speaks for all.
+#[must_use]
+pub(super) fn is_told(log: &JobState, line: &RecordLine) -> bool {
+    let Content::Known(Payload::TraceChunk(chunk)) = &line.content else {
+        return true;
+    };
+    let first = log.traces.get(&chunk.hold).and_then(|chunks| chunks.first());
+    first.is_none_or(|first| first.from_s >= chunk.from_s)
+}
+
+/// How many readings a hold's trace has.
+fn seen_in_trace(log: &JobState, hold: &str) -> usize {
+    let chunks = log.traces.get(hold).into_iter().flatten();
+    chunks.map(|chunk| chunk.vacuum.iter().flatten().count()).sum()
 }
 
 /// What an entry says, in a line.
@@ -59,6 +76,20 @@ pub(super) fn standing_words(texts: &Texts, circuit: &Circuit, log: &JobState, l
     }
 }
 
+fn skipped_words(texts: &Texts, skipped: &Skipped) -> String {
+    let note = skipped.note.trim();
+    let (key, reason) = match skipped.reason.as_str() {
+        OWN_WORDS => ("log-skipped", note.to_owned()),
+        reason if note.is_empty() => ("log-skipped", reason_words(texts, reason)),
+        reason => ("log-skipped-note", reason_words(texts, reason)),
+    };
+    let args = Args::new()
+        .text("test", test_words(texts, &skipped.test))
+        .text("reason", reason)
+        .text("note", note);
+    texts.say_with(key, &args)
+}
+
 fn content_words(texts: &Texts, circuit: &Circuit, log: &JobState, content: &Content) -> String {
     match content {
         Content::Known(payload) => payload_words(texts, circuit, log, payload),
@@ -81,6 +112,8 @@ fn payload_words(texts: &Texts, circuit: &Circuit, log: &JobState, payload: &Pay
                 ("record-label", vehicle.label.as_deref()),
                 ("record-vin", vehicle.vin.as_deref()),
                 ("record-odometer", vehicle.odometer.as_deref()),
+                ("record-odometer-out", vehicle.odometer_out.as_deref()),
+                ("record-handed-over", vehicle.handed_over.as_deref()),
                 ("record-customer", vehicle.customer.as_deref()),
                 ("record-agreed", vehicle.agreed.as_deref()),
             ],
@@ -148,20 +181,10 @@ fn payload_words(texts: &Texts, circuit: &Circuit, log: &JobState, payload: &Pay
             "log-trace",
             &Args::new()
                 .text("test", test_words(texts, &chunk.test))
-                .count("count", chunk.vacuum.iter().flatten().count()),
+                .count("count", seen_in_trace(log, &chunk.hold)),
         ),
         Payload::Interrupted(interrupted) => interrupted_words(texts, interrupted),
-        Payload::Skipped(skipped) => texts.say_with(
-            if skipped.note.trim().is_empty() {
-                "log-skipped"
-            } else {
-                "log-skipped-note"
-            },
-            &Args::new()
-                .text("test", test_words(texts, &skipped.test))
-                .text("reason", reason_words(texts, &skipped.reason))
-                .text("note", skipped.note.trim()),
-        ),
+        Payload::Skipped(skipped) => skipped_words(texts, skipped),
         Payload::Correction(correction) => {
             let instead = correction.content();
             texts.say_with(

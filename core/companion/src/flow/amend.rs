@@ -22,7 +22,7 @@ use crate::flow::parts::{entry, primary, text_field, words};
 use crate::flow::reading::{Handed, hand_in};
 use crate::flow::test::measurement;
 use crate::protocol::{Action, Body, Field, FieldId, Keys, MeterScreen};
-use crate::session::{At, Stage, TestAt, ValuesAt};
+use crate::session::{At, Recorded, Stage, TestAt, ValuesAt};
 use crate::text::Args;
 use crate::turn::Turn;
 use crate::typed::Typed;
@@ -78,6 +78,13 @@ fn as_entered(core: &Companion, spec: &TestSpec, reading: &Reading, entry: &str)
         values.typed.put(FieldId::Answer { key: typed.key }, &typed.text);
     }
     for field in &spec.fields {
+        if let Some(Value::Samples { hz, mg }) = reading.value(field.key.as_str()) {
+            let kept = Recorded {
+                hz: *hz,
+                mg: mg.clone(),
+            };
+            values.recorded.push((field.key.to_string(), kept));
+        }
         let picked = match reading.value(field.key.as_str()) {
             Some(Value::YesNo(true)) => "yes".to_owned(),
             Some(Value::YesNo(false)) => "no".to_owned(),

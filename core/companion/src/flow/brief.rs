@@ -3,6 +3,8 @@
 //! | event | leads to |
 //! |---|---|
 //! | `Acknowledge` | that caution ticked |
+//! | `StateCar` | the state of the car can be picked, see [`super::car_state`] |
+//! | `Type` why it can't be done | kept |
 //! | `BeginTest` with every DANGER and WARNING ticked in this job | they are logged; the measurement |
 //! | `BeginTest` before that | nothing |
 
@@ -11,19 +13,21 @@ use holdfast_joblog::{Acknowledged, Payload};
 
 use crate::companion::Companion;
 use crate::compose::{self, MapOf};
-use crate::flow::parts::{plain, primary, quiet, tap};
+use crate::flow::car_state;
+use crate::flow::parts::{entry, plain, primary, quiet, tap, text_field};
 use crate::job::JobView;
 use crate::protocol::{
-    Acknowledgement, Action, Body, CannotReason, Caution, FormItem, PhotoSource, PhotoSubject, TestScreen,
-    TestStage,
+    Acknowledgement, Action, Body, CannotReason, Caution, FieldId, FormItem, Keys, PhotoSource, PhotoSubject,
+    Pick, TestScreen, TestStage,
 };
 use crate::session::{Stage, TestAt};
 use crate::text::Args;
 use crate::turn::Turn;
+use crate::typed::Typed;
 
 /// Cautions to be ticked that were not ticked yet in this job.
 pub(super) fn unticked(core: &Companion, at: &TestAt, spec: &TestSpec) -> usize {
-    let Stage::Brief { acknowledged } = &at.stage else {
+    let Stage::Brief { acknowledged, .. } = &at.stage else {
         return 0;
     };
     spec.cautions
@@ -41,9 +45,26 @@ fn is_ticked(core: &Companion, acknowledged: &[String], caution: &CautionRef) ->
     acknowledged.contains(&caution.id) || core.acknowledged(&caution.id)
 }
 
+/// The briefing with what was ticked, typed and picked in it.
+pub(super) fn filled_in(mut at: TestAt, action: Action) -> TestAt {
+    let Stage::Brief { acknowledged, typed } = &mut at.stage else {
+        return at;
+    };
+    match action {
+        Action::Acknowledge { caution } => acknowledged.push(caution),
+        Action::Type { field, text } => typed.put(field, &text),
+        Action::StateCar => at.car = Some(at.car.unwrap_or_default()),
+        Action::Pick {
+            pick: Pick::CarState { property, value },
+        } => at.car = at.car.map(|car| car_state::pick(car, &property, &value)),
+        _ => {}
+    }
+    at
+}
+
 /// Logs what was ticked in this briefing.
 pub(super) fn log_ticks(core: &Companion, at: &TestAt, spec: &TestSpec, turn: &mut Turn<'_>) {
-    let Stage::Brief { acknowledged } = &at.stage else {
+    let Stage::Brief { acknowledged, .. } = &at.stage else {
         return;
     };
     for caution in acknowledged {
@@ -60,7 +81,13 @@ pub(super) fn log_ticks(core: &Companion, at: &TestAt, spec: &TestSpec, turn: &m
     }
 }
 
-pub(super) fn body(core: &Companion, at: &TestAt, spec: &TestSpec, acknowledged: &[String]) -> Body {
+pub(super) fn body(
+    core: &Companion,
+    at: &TestAt,
+    spec: &TestSpec,
+    acknowledged: &[String],
+    typed: &Typed,
+) -> Body {
     let Some(job) = &core.job else {
         return core.nothing();
     };
@@ -95,12 +122,7 @@ pub(super) fn body(core: &Companion, at: &TestAt, spec: &TestSpec, acknowledged:
         means: brief.means,
         start: primary(core.say("brief-start"), Action::BeginTest).unless(why_not),
         cannot: cannot(core),
-        extras: photo_buttons(
-            core,
-            PhotoSubject::Test {
-                test: at.test.clone(),
-            },
-        ),
+        extras: extras(core, at, typed),
     };
     let picture = match spec.form {
         holdfast_diagnose::Form::Meter => compose::connector(texts, &job.circuit, &spec.id),
@@ -114,6 +136,31 @@ pub(super) fn body(core: &Companion, at: &TestAt, spec: &TestSpec, acknowledged:
             stage,
         },
     }
+}
+
+/// Photos, the state of the car where it is another, and room for a reason in the person's own words.
+fn extras(core: &Companion, at: &TestAt, typed: &Typed) -> Vec<FormItem> {
+    let test = at.test.clone();
+    let mut items = photo_buttons(core, PhotoSubject::Test { test });
+    match at.car {
+        None => items.push(tap(quiet(core.say("state-otherwise"), Action::StateCar))),
+        Some(car) => items.extend(car_state::items(core, car)),
+    }
+    let why = typed.get(&FieldId::CannotWhy).unwrap_or("").to_owned();
+    let nothing = why.trim().is_empty().then(|| core.say("cannot-why-missing"));
+    items.push(entry(text_field(
+        FieldId::CannotWhy,
+        core.say("cannot-why"),
+        why,
+        Keys::Text,
+    )));
+    let reason = CannotReason::OwnWords;
+    items.push(tap(quiet(
+        core.say("cannot-own-words"),
+        Action::CannotDo { reason },
+    )
+    .unless(nothing)));
+    items
 }
 
 /// Why a test is not offered here and now: a tool, a person or the engine is missing.
@@ -163,6 +210,7 @@ fn cannot(core: &Companion) -> Vec<crate::protocol::Button> {
         (CannotReason::NotSafe, "cannot-not-safe"),
         (CannotReason::NotFitted, "cannot-not-fitted"),
         (CannotReason::NotNow, "cannot-not-now"),
+        (CannotReason::NotAvailable, "cannot-not-available"),
     ]
     .into_iter()
     .map(|(reason, key)| quiet(core.say(key), Action::CannotDo { reason }))

@@ -7,36 +7,19 @@
 //! | `Pick` add a mount, take a part out | the circuit with that edit, logged; what can't be taken out stays, and it is said |
 //! | `Confirm` | the vehicle screen |
 
-use holdfast_diagnose::{
-    Circuit, CircuitChoice, ComponentId, ComponentKind, CustomCircuit, Edit, LayoutSummary, layouts,
-};
-use holdfast_measure::Bound;
+use holdfast_diagnose::{Circuit, CircuitChoice, ComponentKind, CustomCircuit, LayoutSummary, layouts};
 use serde_json::Value;
 
 use crate::companion::Companion;
 use crate::compose;
 use crate::error::ActError;
-use crate::flow::numbers::NumberField;
+use crate::flow::circuit_change::{PROPERTIES, fields, picked, shared_fields, with_typed};
 use crate::flow::parts::{entry, one_of, option, plain, primary, quiet, section, tap, words};
 use crate::flow::vehicle::{key, state_circuit};
 use crate::protocol::{Action, Body, FieldId, FormItem, FormScreen, Frame, Pick, Section};
 use crate::session::{At, CircuitDraft, NoticeAt, VehicleDraft};
 use crate::text::Args;
 use crate::turn::Turn;
-use crate::typed::Typed;
-
-/// A mount added by hand: air in it, cm³, and its hose, m. From memory, to be put right by the person.
-const ADDED_CHAMBER_CM3: f64 = 80.0;
-const ADDED_HOSE_M: f64 = 0.5;
-
-/// Properties that can be picked, with their options as in the contract.
-const PROPERTIES: [(&str, &[&str]); 5] = [
-    ("vacuum_means", &["soft", "stiff", "unknown"]),
-    ("switched", &["ground", "supply", "unknown"]),
-    ("feed", &["ignition", "relay", "unknown"]),
-    ("window", &["idle", "idle_in_gear", "unknown"]),
-    ("check_valve", &["yes", "no"]),
-];
 
 pub(super) fn act(
     core: &mut Companion,
@@ -74,105 +57,6 @@ pub(super) fn act(
     Ok(())
 }
 
-/// The circuit with what was picked; none if it can't be.
-fn picked(mut custom: CustomCircuit, circuit: &Circuit, pick: Pick) -> Option<CustomCircuit> {
-    match pick {
-        Pick::Layout { id } => custom.electric = Some(id),
-        Pick::Property { property, value } => return with_property(&custom, &property, &value),
-        Pick::AddMount => custom.edits.push(Edit::AddMount {
-            id: unused_mount(circuit)?,
-            at: branching(circuit)?,
-            chamber_cm3: ADDED_CHAMBER_CM3,
-            hose_m: ADDED_HOSE_M,
-        }),
-        Pick::RemoveComponent { component } => {
-            custom.edits.push(Edit::Remove {
-                id: ComponentId::new(component),
-            });
-        }
-        _ => return None,
-    }
-    Some(custom)
-}
-
-/// The circuit with one property stated, by its name in the contract.
-fn with_property(custom: &CustomCircuit, property: &str, value: &str) -> Option<CustomCircuit> {
-    let (_, values) = PROPERTIES.iter().find(|(name, _)| *name == property)?;
-    let value = values.iter().find(|v| **v == value)?;
-    let stated = match *value {
-        "yes" => Value::Bool(true),
-        "no" => Value::Bool(false),
-        word => Value::String(word.to_owned()),
-    };
-    let mut json = serde_json::to_value(custom).ok()?;
-    json.as_object_mut()?.insert(property.to_owned(), stated);
-    serde_json::from_value(json).ok()
-}
-
-/// An id for one more mount.
-fn unused_mount(circuit: &Circuit) -> Option<ComponentId> {
-    (2..=9)
-        .map(|n| ComponentId::new(format!("mount_{n}")))
-        .find(|id| circuit.component(id).is_none())
-}
-
-/// Where one more mount hangs: the last tee, else the valve.
-fn branching(circuit: &Circuit) -> Option<ComponentId> {
-    let last = |kind| circuit.of_kind(kind).last().map(|c| c.id.clone());
-    last(ComponentKind::Tee).or_else(|| last(ComponentKind::Valve))
-}
-
-/// The number fields of a circuit with what stands in them.
-fn fields(circuit: &Circuit) -> Vec<(NumberField, f64)> {
-    let mut all = Vec::new();
-    for part in &circuit.components {
-        let component = part.id.to_string();
-        match part.kind {
-            ComponentKind::Mount | ComponentKind::Reservoir => all.push((
-                NumberField {
-                    id: FieldId::ChamberVolume { component },
-                    label: "circuit-volume",
-                    bound: Bound::CHAMBER,
-                },
-                part.volume_cm3,
-            )),
-            ComponentKind::Hose => {
-                if let Some(length) = part.length_m {
-                    all.push((
-                        NumberField {
-                            id: FieldId::HoseLength { component },
-                            label: "circuit-length",
-                            bound: Bound::HOSE_LENGTH,
-                        },
-                        length,
-                    ));
-                }
-            }
-            _ => {}
-        }
-    }
-    all
-}
-
-/// The number fields that the whole circuit has one of.
-fn shared_fields(circuit: &Circuit) -> Vec<(NumberField, f64)> {
-    let bore = circuit.of_kind(ComponentKind::Hose).find_map(|hose| hose.bore_mm);
-    let (low, high) = circuit.properties.coil_ohm;
-    let number = |id, label, bound| NumberField { id, label, bound };
-    let mut all = vec![
-        (number(FieldId::CoilLow, "circuit-coil-low", Bound::COIL), low),
-        (number(FieldId::CoilHigh, "circuit-coil-high", Bound::COIL), high),
-        (
-            number(FieldId::FuseRating, "circuit-fuse", Bound::FUSE),
-            circuit.properties.fuse_a,
-        ),
-    ];
-    if let Some(bore) = bore {
-        all.push((number(FieldId::HoseBore, "circuit-bore", Bound::BORE), bore));
-    }
-    all
-}
-
 /// Logs the circuit with what was typed and is valid.
 pub(super) fn settle(
     core: &mut Companion,
@@ -191,46 +75,6 @@ pub(super) fn settle(
         return Ok(());
     }
     state_circuit(core, &CircuitChoice::from(custom), turn)
-}
-
-fn with_typed(mut custom: CustomCircuit, circuit: &Circuit, typed: &Typed) -> CustomCircuit {
-    for (field, _) in fields(circuit) {
-        let Some(figure) = field.typed(typed) else {
-            continue;
-        };
-        match &field.id {
-            FieldId::ChamberVolume { component } => {
-                let id = ComponentId::new(component.clone());
-                let rel_sd = circuit.component(&id).map_or(0.1, |part| part.volume_rel_sd);
-                custom.edits.push(Edit::Volume {
-                    id,
-                    cm3: figure,
-                    rel_sd,
-                });
-            }
-            FieldId::HoseLength { component } => {
-                custom.edits.push(Edit::Length {
-                    id: ComponentId::new(component.clone()),
-                    m: figure,
-                });
-            }
-            _ => {}
-        }
-    }
-    for (field, stands) in shared_fields(circuit) {
-        let Some(figure) = field.typed(typed) else {
-            continue;
-        };
-        let (low, high) = custom.coil_ohm.unwrap_or(circuit.properties.coil_ohm);
-        match field.id {
-            FieldId::CoilLow => custom.coil_ohm = Some((figure, high.max(figure))),
-            FieldId::CoilHigh => custom.coil_ohm = Some((low.min(figure), figure)),
-            FieldId::FuseRating => custom.fuse_a = Some(figure),
-            FieldId::HoseBore if (figure - stands).abs() > 1e-9 => custom.bore_mm = Some(figure),
-            _ => {}
-        }
-    }
-    custom
 }
 
 pub(super) fn screen(core: &Companion, draft: &CircuitDraft) -> (Frame, Body) {

@@ -3,6 +3,7 @@
 //! | event | leads to |
 //! |---|---|
 //! | `Repair` | the repair of that part |
+//! | `RepairOther` | the repair of a part that is picked there |
 //! | `ShowTest` | one more test |
 //! | `CloseJob` | the finding logged; the report |
 
@@ -25,6 +26,7 @@ const CAUSES_KEPT: usize = 5;
 pub(super) fn act(core: &mut Companion, action: Action, turn: &mut Turn<'_>) -> Result<(), ActError> {
     match action {
         Action::Repair { component } => core.session.at = places::repair_of(component),
+        Action::RepairOther => core.session.at = places::repair_of(String::new()),
         Action::CloseJob => {
             close(core, turn);
             core.session.at = At::Report;
@@ -63,6 +65,9 @@ pub(super) fn screen(core: &Companion) -> (Frame, Body) {
         Some(job) => {
             let mut finding = compose::finding(&core.texts, job);
             finding.buttons.extend(repair_anyway(core, job));
+            finding
+                .buttons
+                .push(quiet(core.say("finding-repair-other"), Action::RepairOther));
             Body::Finding { finding }
         }
         None => core.nothing(),

@@ -11,6 +11,7 @@
 //! | `WillNotBuild` | pumping | highest reading asked for |
 //! | `Confirm` with a valid reading | first reading | watching until the set time |
 //! | `Confirm` with a valid reading | highest reading | reading handed in |
+//! | `KeepReading` | first, highest, later reading | as `Confirm`, with a figure outside the gauge's range |
 //! | `Tick` before the set time | watching | watching; a buzz each five seconds |
 //! | `Tick` at the set time | watching | reading asked for, a long buzz, "read it now" |
 //! | `ReadNow` | watching | reading asked for, at this moment |
@@ -20,12 +21,16 @@
 //! | `GoOn` | interrupted, same boot | watching, from where it is |
 //! | `UseWhatThereIs` | interrupted, with a later reading | reading handed in |
 //! | `StartAgain` | interrupted, first reading, watching, reading | pumping from nothing |
+//! | `WatchByCamera`, `WatchByEye` | pumping | pumping, watched that way; by camera see [`super::hold_camera`] |
 
 use holdfast_diagnose::{Answer, HoldAnswer, HoldCourse};
 use holdfast_measure::PressureUnit;
 use serde::{Deserialize, Serialize};
 
 use crate::protocol::Clock;
+
+/// Frames a second of a gauge watched by camera.
+pub(crate) const FRAMES_HZ: f64 = 10.0;
 
 /// Where a hold test stands.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -34,6 +39,9 @@ pub(crate) enum HoldAt {
     Pump {
         /// Strokes so far.
         strokes: u32,
+        /// Who watches the gauge.
+        #[serde(default)]
+        watcher: Watcher,
     },
     /// The reading at the moment of letting go is asked for.
     First {
@@ -71,6 +79,16 @@ pub(crate) enum HoldAt {
     },
 }
 
+/// Who watches the gauge.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+pub(crate) enum Watcher {
+    /// A person, who reads it when asked.
+    #[default]
+    Eye,
+    /// The phone's camera, ten times a second.
+    Camera,
+}
+
 /// What cut a hold off.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 pub(crate) enum CutOff {
@@ -78,6 +96,8 @@ pub(crate) enum CutOff {
     Killed,
     /// The phone was started anew; nothing is known of the time between.
     Restarted,
+    /// The camera did not see the needle.
+    Unseen,
 }
 
 /// A moment on the monotonic clock of one boot.
@@ -116,11 +136,14 @@ pub(crate) struct Running {
     pub strokes: u32,
     /// When pumping stopped.
     pub since: Moment,
-    /// The reading when pumping stopped, in `unit`; none: cut off before it was entered.
+    /// Who watches the gauge.
+    #[serde(default)]
+    pub watcher: Watcher,
+    /// The reading when pumping stopped, in `unit`; none: cut off before it was entered or seen.
     pub start: Option<f64>,
     /// Symbol of the unit the gauge is read in.
     pub unit: String,
-    /// Seconds since pumping stopped, and the reading then.
+    /// Seconds since pumping stopped, and the reading then; of a camera's only the last that is in the log.
     pub readings: Vec<(f64, f64)>,
     /// Seconds since pumping stopped at which the next reading is due.
     pub due_s: f64,
@@ -129,21 +152,38 @@ pub(crate) struct Running {
 }
 
 impl Running {
-    /// The answer to hand in; none while there is no later reading.
-    pub(crate) fn answer(&self) -> Option<Answer> {
-        let start = self.start?;
-        let unit = PressureUnit::from_symbol(&self.unit)?;
-        (!self.readings.is_empty()).then(|| {
-            Answer::Hold(HoldAnswer {
-                unit,
-                course: HoldCourse::Spots {
-                    start,
-                    readings: self.readings.clone(),
-                },
-                strokes: counted(self.strokes),
-                hand_timed: false,
-            })
-        })
+    /// Whether there is a later reading, so that something can be handed in.
+    pub(crate) fn is_read(&self) -> bool {
+        self.start.is_some() && !self.readings.is_empty()
+    }
+
+    /// The answer to hand in, `seen` being the camera's trace; none while there is no later reading.
+    pub(crate) fn answer(&self, seen: Vec<Option<f64>>) -> Option<Answer> {
+        let start = self.start.filter(|_| self.is_read())?;
+        let course = match self.watcher {
+            Watcher::Eye => HoldCourse::Spots {
+                start,
+                readings: self.readings.clone(),
+            },
+            Watcher::Camera => HoldCourse::Trace {
+                hz: FRAMES_HZ,
+                readings: seen,
+            },
+        };
+        Some(Answer::Hold(HoldAnswer {
+            unit: PressureUnit::from_symbol(&self.unit)?,
+            course,
+            strokes: counted(self.strokes),
+            hand_timed: false,
+        }))
+    }
+
+    /// The same hold with what the eye has to go on from: the camera's first and last reading.
+    pub(crate) fn by_eye(self) -> Self {
+        Self {
+            watcher: Watcher::Eye,
+            ..self
+        }
     }
 
     /// The last reading taken.
@@ -177,7 +217,26 @@ fn counted(strokes: u32) -> Option<f64> {
 impl HoldAt {
     /// A hold from the beginning.
     pub(crate) fn begin() -> Self {
-        Self::Pump { strokes: 0 }
+        Self::begin_watched(Watcher::Eye)
+    }
+
+    /// A hold from the beginning, watched in a way.
+    pub(crate) fn begin_watched(watcher: Watcher) -> Self {
+        Self::Pump { strokes: 0, watcher }
+    }
+
+    /// Who watches the gauge.
+    pub(crate) fn watcher(&self) -> Watcher {
+        match self {
+            Self::Pump { watcher, .. } => *watcher,
+            Self::First { .. } | Self::Highest { .. } => Watcher::Eye,
+            Self::Watch(hold) | Self::Read { hold, .. } | Self::Interrupted { hold, .. } => hold.watcher,
+        }
+    }
+
+    /// Whether the camera has to watch now.
+    pub(crate) fn is_watched_by_camera(&self) -> bool {
+        matches!(self, Self::Pump { .. } | Self::Watch(_)) && self.watcher() == Watcher::Camera
     }
 
     /// The hold under way, where there is one to be cut off. `unit` is used where none was fixed yet.
@@ -190,6 +249,7 @@ impl HoldAt {
                 hold: Running {
                     strokes,
                     since,
+                    watcher: Watcher::Eye,
                     start: None,
                     unit: unit.to_owned(),
                     readings: Vec::new(),
@@ -255,6 +315,9 @@ impl HoldAt {
                 by: CutOff::Restarted,
                 ..
             } => "restarted",
+            Self::Interrupted {
+                by: CutOff::Unseen, ..
+            } => "unseen",
             _ => "left",
         }
     }

@@ -1,15 +1,16 @@
 //! The events of a vacuum hold test; the table is in [`super::hold`].
 
 use holdfast_joblog::{HoldPoint, Interrupted, Payload, Typed};
-use holdfast_measure::{PressureUnit, parse_vacuum};
+use holdfast_measure::{Pressure, PressureUnit, parse_vacuum};
 use holdfast_report::Point;
 
 use crate::companion::Companion;
 use crate::error::ActError;
-use crate::flow::hold::{HoldAt, Moment, Running, never_reached};
-use crate::flow::hold_screen;
+use crate::flow::answered::meant;
+use crate::flow::hold::{HoldAt, Moment, Running, Watcher, never_reached};
 use crate::flow::reading::{Handed, hand_in};
-use crate::protocol::{Action, Buzz, FieldId};
+use crate::flow::{hold_camera, hold_screen};
+use crate::protocol::{Action, Buzz, FieldId, PhonePart};
 use crate::session::{At, Stage, TestAt};
 use crate::text::Args;
 use crate::turn::{Seen, Turn};
@@ -21,7 +22,7 @@ const MARK_S: f64 = 5.0;
 /// Shares of the target that are said aloud on the way up: ten, fifteen, eighteen of twenty.
 pub(super) const SPOKEN: [f64; 3] = [0.5, 0.75, 0.9];
 
-fn standing(core: &Companion) -> Option<(TestAt, HoldAt)> {
+pub(super) fn standing(core: &Companion) -> Option<(TestAt, HoldAt)> {
     match &core.session.at {
         At::Test(at) => match &at.stage {
             Stage::Hold(hold) => Some((at.clone(), hold.clone())),
@@ -31,7 +32,7 @@ fn standing(core: &Companion) -> Option<(TestAt, HoldAt)> {
     }
 }
 
-fn put(core: &mut Companion, at: TestAt, hold: HoldAt) {
+pub(super) fn put(core: &mut Companion, at: TestAt, hold: HoldAt) {
     core.session.at = At::Test(TestAt {
         stage: Stage::Hold(hold),
         ..at
@@ -53,6 +54,11 @@ pub(super) fn tick(core: &mut Companion, turn: &mut Turn<'_>) -> Result<(), ActE
     };
     let unit = unit_of(core, &hold);
     let hold = match hold.checked(turn.clock, unit.symbol()) {
+        HoldAt::Watch(running) if hold_camera::is_over(&running, turn) => {
+            hold_camera::end(core, at, running, turn)?;
+            turn.live = hold_screen::live_now(core, turn.clock);
+            return Ok(());
+        }
         HoldAt::Watch(running) => watch_on(core, running, turn),
         other => other,
     };
@@ -83,7 +89,7 @@ fn watch_on(core: &mut Companion, mut running: Running, turn: &mut Turn<'_>) -> 
     if gap > GAP_S {
         running.gap_s = Some(running.gap_s.unwrap_or(0.0).max(gap));
     }
-    if elapsed >= running.due_s {
+    if running.watcher == Watcher::Eye && elapsed >= running.due_s {
         turn.buzz_if(core.session.settings.buzz, Buzz::ReadNow);
         core.speak(core.say("speak-read-now"), turn);
         return HoldAt::Read {
@@ -122,7 +128,13 @@ pub(super) fn drag(core: &mut Companion, x: f32, y: f32, turn: &mut Turn<'_>) {
     turn.live = hold_screen::live_now(core, turn.clock);
 }
 
-fn speak_on_the_way(core: &mut Companion, at: &TestAt, hold: &HoldAt, reading: f64, turn: &mut Turn<'_>) {
+pub(super) fn speak_on_the_way(
+    core: &mut Companion,
+    at: &TestAt,
+    hold: &HoldAt,
+    reading: f64,
+    turn: &mut Turn<'_>,
+) {
     let Some(target) = hold_screen::target(core, &at.test, hold) else {
         return;
     };
@@ -158,22 +170,37 @@ pub(super) fn act(
     let unit = unit_of(core, &hold);
     let hold = hold.checked(turn.clock, unit.symbol());
     let next = match (hold, action) {
-        (HoldAt::Pump { strokes }, Action::Stroke) => HoldAt::Pump {
+        (HoldAt::Pump { strokes, watcher }, Action::Stroke) => HoldAt::Pump {
             strokes: strokes.saturating_add(1),
+            watcher,
         },
-        (HoldAt::Pump { strokes }, Action::UnStroke) => HoldAt::Pump {
+        (HoldAt::Pump { strokes, watcher }, Action::UnStroke) => HoldAt::Pump {
             strokes: strokes.saturating_sub(1),
+            watcher,
         },
-        (HoldAt::Pump { strokes }, Action::LetGo) => {
-            turn.buzz_if(core.session.settings.buzz, Buzz::Done);
-            core.moving.needle = None;
-            HoldAt::First {
+        (HoldAt::Pump { strokes, .. }, Action::WatchByCamera) if core.has(PhonePart::GaugeReader) => {
+            HoldAt::Pump {
                 strokes,
-                since: Moment::now(turn.clock),
-                typed: String::new(),
+                watcher: Watcher::Camera,
             }
         }
-        (HoldAt::Pump { strokes }, Action::WillNotBuild) => {
+        (HoldAt::Pump { strokes, .. }, Action::WatchByEye) => HoldAt::Pump {
+            strokes,
+            watcher: Watcher::Eye,
+        },
+        (HoldAt::Pump { strokes, watcher }, Action::LetGo) => {
+            turn.buzz_if(core.session.settings.buzz, Buzz::Done);
+            core.moving.needle = None;
+            match watcher {
+                Watcher::Camera => hold_camera::begin(core, strokes, turn),
+                Watcher::Eye => HoldAt::First {
+                    strokes,
+                    since: Moment::now(turn.clock),
+                    typed: String::new(),
+                },
+            }
+        }
+        (HoldAt::Pump { strokes, .. }, Action::WillNotBuild) => {
             core.moving.needle = None;
             HoldAt::Highest {
                 strokes,
@@ -190,6 +217,9 @@ pub(super) fn act(
             core.moving.needle = None;
             hold.typed(&text)
         }
+        (HoldAt::Watch(running), Action::ReadNow) if running.watcher == Watcher::Camera => {
+            return hold_camera::end(core, at, running, turn);
+        }
         (HoldAt::Watch(running), Action::ReadNow) => {
             let at_s = running.since.elapsed_s(turn.clock).unwrap_or(running.due_s);
             core.moving.needle = None;
@@ -201,15 +231,18 @@ pub(super) fn act(
         }
         (HoldAt::Interrupted { hold, .. }, Action::GoOn) => gone_on(core, hold, turn),
         (HoldAt::Interrupted { hold, .. }, Action::UseWhatThereIs) => {
-            return hand_in_hold(core, at, hold, turn);
+            let seen = hold_camera::trace(core, &at.test, &hold);
+            return hand_in_hold(core, at, hold, seen, turn);
         }
         (hold, Action::StartAgain) => {
+            hold_camera::settle(core, turn);
             log_broken_off(core, &at, &hold, turn);
             core.moving.needle = None;
             core.moving.spoken = 0;
-            HoldAt::begin()
+            HoldAt::begin_watched(hold.watcher())
         }
-        (hold, Action::Confirm) => return confirm(core, at, hold, unit, turn),
+        (hold, Action::Confirm) => return confirm(core, at, hold, core.most_vacuum(unit), turn),
+        (hold, Action::KeepReading) => return confirm(core, at, hold, meant(), turn),
         (hold, _) => hold,
     };
     put(core, at, next);
@@ -222,13 +255,13 @@ fn gone_on(core: &mut Companion, hold: Running, turn: &Turn<'_>) -> HoldAt {
     let elapsed = hold.since.elapsed_s(turn.clock).unwrap_or(0.0);
     core.moving.ticked_ms = None;
     match hold.start {
-        None => HoldAt::First {
+        None if hold.watcher == Watcher::Eye => HoldAt::First {
             strokes: hold.strokes,
             since: hold.since,
             typed: String::new(),
         },
-        Some(_) => {
-            let due_s = hold.due_s.max(elapsed);
+        _ => {
+            let due_s = hold_camera::due_s(&hold, elapsed).max(elapsed);
             HoldAt::Watch(Running { due_s, ..hold })
         }
     }
@@ -257,11 +290,10 @@ fn log_broken_off(core: &mut Companion, at: &TestAt, hold: &HoldAt, turn: &mut T
 }
 
 /// The reading that stands: typed, else under the needle. None if there is none, or it is out of range.
-fn stands(core: &Companion, typed: &str, unit: PressureUnit) -> Option<f64> {
+fn stands(core: &Companion, typed: &str, unit: PressureUnit, most: Pressure) -> Option<f64> {
     if typed.trim().is_empty() {
         return core.moving.needle;
     }
-    let most = core.most_vacuum(unit);
     parse_vacuum(typed, unit, most)
         .ok()
         .map(|vacuum| unit.from_pressure(vacuum))
@@ -271,21 +303,23 @@ fn confirm(
     core: &mut Companion,
     at: TestAt,
     hold: HoldAt,
-    unit: PressureUnit,
+    most: Pressure,
     turn: &mut Turn<'_>,
 ) -> Result<(), ActError> {
+    let unit = unit_of(core, &hold);
     match hold {
         HoldAt::First {
             strokes,
             since,
             typed,
         } => {
-            let Some(start) = stands(core, &typed, unit) else {
+            let Some(start) = stands(core, &typed, unit, most) else {
                 return Ok(());
             };
             let running = Running {
                 strokes,
                 since,
+                watcher: Watcher::Eye,
                 start: Some(start),
                 unit: unit.symbol().to_owned(),
                 readings: Vec::new(),
@@ -300,7 +334,7 @@ fn confirm(
             Ok(())
         }
         HoldAt::Highest { strokes, typed } => {
-            let Some(highest) = stands(core, &typed, unit) else {
+            let Some(highest) = stands(core, &typed, unit, most) else {
                 return Ok(());
             };
             let typed = typed_record("highest", &typed, unit);
@@ -320,12 +354,12 @@ fn confirm(
             at_s,
             typed,
         } => {
-            let Some(reading) = stands(core, &typed, unit) else {
+            let Some(reading) = stands(core, &typed, unit, most) else {
                 return Ok(());
             };
             running.readings.retain(|(at, _)| *at < at_s);
             running.readings.push((at_s, reading));
-            hand_in_hold(core, at, running, turn)
+            hand_in_hold(core, at, running, Vec::new(), turn)
         }
         HoldAt::Pump { .. } | HoldAt::Watch(_) | HoldAt::Interrupted { .. } => Ok(()),
     }
@@ -342,13 +376,15 @@ fn typed_record(key: &str, typed: &str, unit: PressureUnit) -> Vec<Typed> {
     }]
 }
 
-fn hand_in_hold(
+/// Hands in a hold; `seen` is the camera's trace.
+pub(super) fn hand_in_hold(
     core: &mut Companion,
     at: TestAt,
     running: Running,
+    seen: Vec<Option<f64>>,
     turn: &mut Turn<'_>,
 ) -> Result<(), ActError> {
-    let Some(answer) = running.answer() else {
+    let Some(answer) = running.answer(seen) else {
         return Ok(());
     };
     core.moving.needle = None;
@@ -368,8 +404,11 @@ fn hand_in_hold(
 pub(super) fn watch_more(core: &mut Companion, at: TestAt, hold: Running, more_s: f64, turn: &mut Turn<'_>) {
     core.moving.needle = None;
     core.moving.ticked_ms = Some(turn.clock.mono_ms);
-    core.moving.marks = (hold.since.elapsed_s(turn.clock).unwrap_or(0.0) / MARK_S).floor();
-    let next = HoldAt::Watch(hold.gone_on(more_s)).checked(turn.clock, "");
+    let elapsed = hold.since.elapsed_s(turn.clock).unwrap_or(0.0);
+    core.moving.marks = (elapsed / MARK_S).floor();
+    let hold = hold.gone_on(more_s);
+    let due_s = hold_camera::due_s(&hold, elapsed);
+    let next = HoldAt::Watch(Running { due_s, ..hold }).checked(turn.clock, "");
     put(core, at, next);
     turn.live = hold_screen::live_now(core, turn.clock);
 }

@@ -1,16 +1,18 @@
 //! The hold test as it is seen: the gauge with its target band, the running seconds, the phase.
 
 use holdfast_diagnose::{TestSpec, hold_target};
-use holdfast_measure::PressureUnit;
+use holdfast_measure::{PressureUnit, QuantityError};
 use holdfast_report::{Dial, gauge};
 
 use crate::companion::Companion;
 use crate::compose;
-use crate::flow::hold::{CutOff, HoldAt, Running};
+use crate::flow::hold::{CutOff, HoldAt, Running, Watcher};
 use crate::flow::hold_act::unit_of;
 use crate::flow::numbers;
 use crate::flow::parts::{plain, primary, quiet};
-use crate::protocol::{Action, Body, Button, Clock, Field, FieldId, HoldPhase, HoldScreen, Keys, Live};
+use crate::protocol::{
+    Action, Body, Button, Clock, Field, FieldId, HoldPhase, HoldScreen, Keys, Live, PhonePart,
+};
 use crate::session::{At, Stage, TestAt};
 use crate::text::Args;
 
@@ -130,7 +132,7 @@ pub(super) fn body(core: &Companion, spec: &TestSpec, hold: &HoldAt) -> Body {
 
 fn phase(core: &Companion, spec: &TestSpec, hold: &HoldAt, clock: &Clock) -> HoldPhase {
     match hold {
-        HoldAt::Pump { strokes } => pump(core, spec, *strokes),
+        HoldAt::Pump { strokes, watcher } => pump(core, spec, *strokes, *watcher),
         HoldAt::First { typed, .. } => read(core, "hold-read-first", hold, typed, vec![start_again(core)]),
         HoldAt::Highest { typed, .. } => {
             read(core, "hold-read-highest", hold, typed, vec![start_again(core)])
@@ -165,10 +167,23 @@ fn start_again(core: &Companion) -> Button {
     quiet(core.say("hold-start-again"), Action::StartAgain)
 }
 
-fn pump(core: &Companion, spec: &TestSpec, strokes: u32) -> HoldPhase {
+fn pump(core: &Companion, spec: &TestSpec, strokes: u32, watcher: Watcher) -> HoldPhase {
     let target = core.job.as_ref().map_or_else(String::new, |job| {
         core.texts.message(&hold_target(&job.situation).why)
     });
+    let wont_build = quiet(
+        core.say_with(
+            "hold-wont-build",
+            &Args::new().text("test", core.texts.test_title(&spec.id)),
+        ),
+        Action::WillNotBuild,
+    );
+    let watch = match watcher {
+        Watcher::Camera => Some(quiet(core.say("hold-by-eye"), Action::WatchByEye)),
+        Watcher::Eye => core
+            .has(PhonePart::GaugeReader)
+            .then(|| quiet(core.say("hold-by-camera"), Action::WatchByCamera)),
+    };
     let counted = usize::try_from(strokes).unwrap_or(usize::MAX);
     HoldPhase::Pump {
         target,
@@ -179,27 +194,24 @@ fn pump(core: &Companion, spec: &TestSpec, strokes: u32) -> HoldPhase {
                 .unless((strokes == 0).then(|| core.say("hold-no-strokes"))),
         ],
         let_go: primary(core.say("hold-let-go"), Action::LetGo),
-        wont_build: quiet(
-            core.say_with(
-                "hold-wont-build",
-                &Args::new().text("test", core.texts.test_title(&spec.id)),
-            ),
-            Action::WillNotBuild,
-        ),
+        others: [Some(wont_build), watch].into_iter().flatten().collect(),
     }
 }
 
-fn read(core: &Companion, prompt: &str, hold: &HoldAt, typed: &str, others: Vec<Button>) -> HoldPhase {
+fn read(core: &Companion, prompt: &str, hold: &HoldAt, typed: &str, mut others: Vec<Button>) -> HoldPhase {
     let unit = unit_of(core, hold);
     let value = match core.moving.needle {
         Some(dragged) if typed.is_empty() => numbers::plain(core, dragged),
         _ => typed.to_owned(),
     };
     let most = core.most_vacuum(unit);
-    let problem = (!typed.trim().is_empty())
+    let wrong = (!typed.trim().is_empty())
         .then(|| holdfast_measure::parse_vacuum(typed, unit, most).err())
-        .flatten()
-        .map(|error| numbers::problem(core, &error));
+        .flatten();
+    if matches!(wrong, Some(QuantityError::OutOfRange { .. })) {
+        others.insert(0, plain(core.say("keep-out-of-range"), Action::KeepReading));
+    }
+    let problem = wrong.map(|error| numbers::problem(core, &error));
     let why_not = match (&problem, value.trim().is_empty()) {
         (Some(problem), _) => Some(problem.clone()),
         (None, true) => Some(core.say("hold-read-missing")),
@@ -222,17 +234,18 @@ fn read(core: &Companion, prompt: &str, hold: &HoldAt, typed: &str, others: Vec<
 }
 
 fn watch(core: &Companion, running: &Running) -> HoldPhase {
-    let mut prompt = core.say("hold-watch");
+    let (prompt, now) = match running.watcher {
+        Watcher::Eye => ("hold-watch", "hold-read-now-early"),
+        Watcher::Camera => ("hold-watch-camera", "hold-use-seen"),
+    };
+    let mut prompt = core.say(prompt);
     if let Some(gap) = running.gap_s {
         let args = Args::new().text("seconds", core.texts.seconds(gap));
         prompt = format!("{prompt} {}", core.say_with("problem-gap", &args));
     }
     HoldPhase::Watch {
         prompt,
-        buttons: vec![
-            plain(core.say("hold-read-now-early"), Action::ReadNow),
-            start_again(core),
-        ],
+        buttons: vec![plain(core.say(now), Action::ReadNow), start_again(core)],
     }
 }
 
@@ -255,13 +268,14 @@ fn interrupted(core: &Companion, running: &Running, by: CutOff, clock: &Clock) -
     let why = core.say(match by {
         CutOff::Killed => "hold-interrupted-killed",
         CutOff::Restarted => "hold-interrupted-restarted",
+        CutOff::Unseen => "hold-interrupted-unseen",
     });
-    let same_boot = running.since.elapsed_s(clock).is_some();
+    let same_boot = by != CutOff::Unseen && running.since.elapsed_s(clock).is_some();
     let mut buttons = Vec::new();
     if same_boot {
         buttons.push(primary(core.say("hold-resume"), Action::GoOn));
     }
-    if running.answer().is_some() {
+    if running.is_read() {
         buttons.push(plain(core.say("hold-use-what-there-is"), Action::UseWhatThereIs));
     }
     let again = if same_boot { quiet } else { primary };

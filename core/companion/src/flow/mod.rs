@@ -2,12 +2,16 @@
 //! [`screen`] composes what is to be seen. Neither knows the phone.
 
 pub(crate) mod amend;
+mod answered;
 mod ask;
 mod brief;
+mod car_state;
 mod circuit;
+mod circuit_change;
 mod finding;
 pub(crate) mod hold;
 mod hold_act;
+mod hold_camera;
 mod hold_screen;
 mod jobs;
 mod log;
@@ -26,6 +30,7 @@ mod settings;
 mod test;
 mod values;
 mod vehicle;
+mod vibration;
 
 use holdfast_diagnose::Situation;
 
@@ -36,10 +41,7 @@ use crate::session::{At, Stage};
 use crate::turn::Turn;
 
 pub(crate) use places::leave_and_enter;
-pub(crate) use reading::hand_in_answer;
 pub(crate) use settings::payloads as settings_payloads;
-pub(crate) use test::refuse;
-pub(crate) use vehicle::state_circuit;
 
 /// Takes in one action.
 ///
@@ -47,7 +49,7 @@ pub(crate) use vehicle::state_circuit;
 /// |---|---|
 /// | `Back`, `Go` | the screen before, or the one named; what was typed and is valid is logged, a test is parked |
 /// | `NewJob`, `OpenJob` | the vehicle screen of a new job; where an opened job stands |
-/// | `Tick`, `Drag` | the same screen, only its moving part |
+/// | `Tick`, `Drag`, `GaugeSeen` | the same screen, only its moving part |
 /// | anything else | the step that is shown decides; what it does not offer changes nothing |
 pub(crate) fn act(core: &mut Companion, action: Action, turn: &mut Turn<'_>) -> Result<(), ActError> {
     match action {
@@ -66,6 +68,11 @@ pub(crate) fn act(core: &mut Companion, action: Action, turn: &mut Turn<'_>) -> 
         Action::NewJob | Action::OpenJob { .. } | Action::BinJob { .. } => jobs::act(core, action, turn),
         Action::BarometerRead { pa } => prepare::barometer(core, pa, turn),
         Action::BarometerMissing => Ok(()),
+        Action::VibrationRecorded { .. } | Action::VibrationNotRecorded => {
+            vibration::recorded(core, action);
+            Ok(())
+        }
+        Action::GaugeSeen { .. } | Action::GaugeNotSeen => hold_camera::act(core, &action, turn),
         Action::AddPhoto { .. }
         | Action::PhotoTaken { .. }
         | Action::PhotoNotTaken

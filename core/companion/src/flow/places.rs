@@ -3,7 +3,7 @@
 use crate::companion::Companion;
 use crate::error::ActError;
 use crate::flow::parts::{plain, quiet};
-use crate::flow::{circuit, prepare, settings, vehicle};
+use crate::flow::{circuit, hold_camera, prepare, settings, vehicle};
 use crate::protocol::{Action, Frame, Notice, PhonePart, Place, Request};
 use crate::session::{
     At, CircuitDraft, NoticeAt, PrepareDraft, Purpose, RepairDraft, Stage, TestAt, VehicleDraft,
@@ -86,6 +86,10 @@ pub(crate) fn settle(core: &mut Companion, turn: &mut Turn<'_>) -> Result<(), Ac
         At::Prepare(draft) => prepare::settle(core, &draft, turn),
         At::Settings { .. } => settings::settle(core, turn),
         At::Photo(at) => crate::flow::photo::settle(core, &at, turn),
+        At::Test(_) => {
+            hold_camera::settle(core, turn);
+            Ok(())
+        }
         _ => Ok(()),
     }
 }
@@ -107,6 +111,9 @@ pub(crate) fn resume(core: &mut Companion, turn: &mut Turn<'_>) {
     if is_timed(&core.session.at) {
         start_timing(turn);
     }
+    if is_watched_by_camera(&core.session.at) {
+        turn.ask(hold_camera::request(core));
+    }
 }
 
 /// Asks the phone for what the new screen needs, and takes back what the old one had.
@@ -118,6 +125,11 @@ pub(crate) fn leave_and_enter(before: &At, core: &mut Companion, turn: &mut Turn
             turn.ask(Request::StopTicks);
             turn.ask(Request::LetScreenSleep);
         }
+        _ => {}
+    }
+    match (is_watched_by_camera(before), is_watched_by_camera(now)) {
+        (false, true) => turn.ask(hold_camera::request(core)),
+        (true, false) => turn.ask(Request::StopWatchingGauge),
         _ => {}
     }
     let entered = matches!(now, At::Prepare(_)) && !matches!(before, At::Prepare(_));
@@ -136,6 +148,10 @@ fn is_timed(at: &At) -> bool {
     matches!(at, At::Test(TestAt { stage: Stage::Hold(hold), .. }) if hold.is_timed())
 }
 
+fn is_watched_by_camera(at: &At) -> bool {
+    matches!(at, At::Test(TestAt { stage: Stage::Hold(hold), .. }) if hold.is_watched_by_camera())
+}
+
 /// The repair screen of a component.
 pub(crate) fn repair_of(component: String) -> At {
     At::Repaired(RepairDraft {
@@ -151,6 +167,7 @@ pub(crate) fn briefing(test: String, purpose: Purpose) -> At {
         purpose,
         Stage::Brief {
             acknowledged: Vec::new(),
+            typed: Typed::default(),
         },
     ))
 }

@@ -6,7 +6,7 @@
 //! | `KeepReading` | logged as confirmed, and its result |
 //! | `ChangeReading` | the measurement with what was entered |
 
-use holdfast_diagnose::{Answer, CarState, Reading, question};
+use holdfast_diagnose::{Answer, Reading, question};
 use holdfast_joblog::{
     CarState as CarStateRecord, Correction, EntryKey, Payload, Reading as ReadingRecord, Typed,
 };
@@ -23,8 +23,6 @@ use crate::turn::Turn;
 /// What is handed in beside the answer.
 #[derive(Default)]
 pub(super) struct Handed {
-    /// The state of the car, where it was said.
-    pub state: CarState,
     /// What was typed, by key, with its unit.
     pub typed: Vec<Typed>,
     /// The hold it comes from.
@@ -45,7 +43,7 @@ pub(super) fn hand_in(
     let reading = Reading {
         test,
         answer,
-        state: handed.state,
+        state: at.car.unwrap_or_default(),
         confirmed: false,
         after_repair: at.purpose == Purpose::Retest,
     };
@@ -78,26 +76,6 @@ pub(super) fn hand_in(
             Ok(())
         }
     }
-}
-
-/// Hands in an answer with nothing typed for it.
-pub(crate) fn hand_in_answer(
-    core: &mut Companion,
-    at: TestAt,
-    answer: Answer,
-    state: CarState,
-    turn: &mut Turn<'_>,
-) -> Result<(), ActError> {
-    hand_in(
-        core,
-        at,
-        answer,
-        Handed {
-            state,
-            ..Handed::default()
-        },
-        turn,
-    )
 }
 
 /// The reading as it is logged.

@@ -2,21 +2,22 @@
 //!
 //! | event | leads to |
 //! |---|---|
+//! | `Pick` a part, where none was named | the repair of that part |
 //! | `Type` what was put in, a note | kept |
 //! | `RepairDone` | logged; the retest is offered |
 //! | `ShowTest` | the retest: the test that condemned the part, done again |
 //! | `CloseJob` | the finding logged; the report |
 
-use holdfast_diagnose::{Complaint, ComponentId, ComponentKind, TestId, TestKind, retest_for};
+use holdfast_diagnose::{Complaint, Component, ComponentId, ComponentKind, TestId, TestKind, retest_for};
 use holdfast_joblog::{Payload, Repair};
 
 use crate::companion::Companion;
 use crate::compose;
 use crate::error::ActError;
 use crate::flow::finding;
-use crate::flow::parts::{entry, plain, primary, section, tap, text_field, words};
+use crate::flow::parts::{entry, one_of, option, plain, primary, section, tap, text_field, words};
 use crate::job::JobView;
-use crate::protocol::{Action, Body, FieldId, FormItem, Frame, Keys, RepairedScreen, Section};
+use crate::protocol::{Action, Body, FieldId, FormItem, Frame, Keys, Pick, RepairedScreen, Section};
 use crate::session::{At, RepairDraft};
 use crate::text::Args;
 use crate::turn::Turn;
@@ -32,7 +33,17 @@ pub(super) fn act(
             draft.typed.put(field, &text);
             core.session.at = At::Repaired(draft);
         }
+        Action::Pick {
+            pick: Pick::Part { component },
+        } => {
+            draft.component = component;
+            core.session.at = At::Repaired(draft);
+        }
         Action::RepairDone => {
+            let there = core.job.as_ref().and_then(|job| part_of(job, &draft));
+            if there.is_none() {
+                return Ok(());
+            }
             let text = |field| draft.typed.get(&field).unwrap_or("").trim().to_owned();
             let repair = Repair {
                 component: draft.component.clone(),
@@ -58,6 +69,11 @@ pub(crate) fn retest(job: &JobView, component: &str) -> TestId {
     retest_for(&job.circuit, &job.done, &part)
 }
 
+/// The part to repair; none where it was not picked yet.
+fn part_of<'a>(job: &'a JobView, draft: &RepairDraft) -> Option<&'a Component> {
+    job.circuit.component(&ComponentId::new(draft.component.clone()))
+}
+
 /// Whether the repair of a component is logged.
 fn is_done(job: &JobView, component: &str) -> bool {
     job.log
@@ -67,6 +83,9 @@ fn is_done(job: &JobView, component: &str) -> bool {
 }
 
 pub(super) fn screen(core: &Companion, draft: &RepairDraft) -> (Frame, Body) {
+    if let Some(job) = core.job.as_ref().filter(|job| part_of(job, draft).is_none()) {
+        return pick_part(core, job);
+    }
     let part = ComponentId::new(draft.component.clone());
     let title = core.say_with("repair-title", &Args::new().text("part", core.texts.part(&part)));
     let Some(job) = &core.job else {
@@ -107,6 +126,28 @@ pub(super) fn screen(core: &Companion, draft: &RepairDraft) -> (Frame, Body) {
     (Frame::titled(title), Body::Repaired { repair })
 }
 
+/// Which part was repaired, where the finding does not name it.
+fn pick_part(core: &Companion, job: &JobView) -> (Frame, Body) {
+    let options = job
+        .circuit
+        .components
+        .iter()
+        .filter(|part| !matches!(part.kind, ComponentKind::HandPump | ComponentKind::Engine))
+        .map(|part| {
+            let component = part.id.to_string();
+            option(core.texts.part(&part.id), false, Pick::Part { component })
+        })
+        .collect();
+    let which = one_of(core.say("repair-which"), options);
+    let repair = RepairedScreen {
+        sections: vec![section(String::new(), vec![which])],
+        chart: None,
+        next: primary(core.say("repair-done"), Action::RepairDone)
+            .unless(Some(core.say("repair-which-first"))),
+    };
+    (Frame::titled(core.say("repair-which")), Body::Repaired { repair })
+}
+
 fn mind_section(core: &Companion, part: &ComponentId) -> Section {
     let items: Vec<FormItem> = core.texts.repair_lines(part).into_iter().map(words).collect();
     section(core.say("repair-mind"), items)
@@ -120,11 +161,7 @@ fn done_section(core: &Companion, job: &JobView, draft: &RepairDraft) -> Section
     let mut part = field(FieldId::RepairPart, "repair-part", Keys::Text);
     part.hint = core.say("repair-part-hint");
     let mut items = vec![entry(part)];
-    let component = ComponentId::new(draft.component.clone());
-    let is_bolted = job
-        .circuit
-        .component(&component)
-        .is_some_and(|part| part.kind == ComponentKind::Mount);
+    let is_bolted = part_of(job, draft).is_some_and(|part| part.kind == ComponentKind::Mount);
     if is_bolted {
         let mut torque = field(FieldId::Torque, "repair-torque", Keys::Text);
         torque.hint = core.say("repair-torque-hint");

@@ -1,6 +1,6 @@
 //! The result of a test: what came out, what it means, the ways on.
 
-use holdfast_diagnose::{Outcome, TestSpec};
+use holdfast_diagnose::{CarState, Outcome, TestSpec};
 
 use crate::companion::Companion;
 use crate::compose::{self, MapOf};
@@ -35,7 +35,11 @@ pub(super) fn correct(core: &mut Companion, at: &TestAt, spec: &TestSpec) {
     };
     let entry = behind.entry.to_string();
     let stage = amend::stage(core, spec, reading, &entry);
-    core.session.at = At::Test(TestAt::at(at.test.clone(), Purpose::Correct { entry }, stage));
+    let car = (reading.state != CarState::default()).then_some(reading.state);
+    core.session.at = At::Test(TestAt {
+        car,
+        ..TestAt::at(at.test.clone(), Purpose::Correct { entry }, stage)
+    });
 }
 
 /// On with an undecided hold: what is read then takes the place of the reading before.

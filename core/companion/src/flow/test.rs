@@ -19,8 +19,8 @@ use crate::companion::Companion;
 use crate::error::ActError;
 use crate::flow::hold::HoldAt;
 use crate::flow::{amend, ask, brief, hold_act, hold_screen, look, places, reading, result, values};
-use crate::job::Because;
-use crate::protocol::{Action, Body, CannotReason, Frame};
+use crate::job::{Because, OWN_WORDS};
+use crate::protocol::{Action, Body, CannotReason, FieldId, Frame};
 use crate::session::{At, Purpose, Stage, TestAt, ValuesAt};
 use crate::turn::Turn;
 
@@ -88,16 +88,11 @@ pub(super) fn act(
             }
             Ok(())
         }
-        (Stage::Brief { acknowledged }, Action::Acknowledge { caution }) => {
-            let mut acknowledged = acknowledged.clone();
-            acknowledged.push(caution);
-            core.session.at = At::Test(TestAt {
-                stage: Stage::Brief { acknowledged },
-                ..at
-            });
+        (Stage::Brief { .. }, Action::CannotDo { reason }) => refuse(core, &at, reason, turn),
+        (Stage::Brief { .. }, action) => {
+            core.session.at = At::Test(brief::filled_in(at, action));
             Ok(())
         }
-        (Stage::Brief { .. }, Action::CannotDo { reason }) => refuse(core, reason_id(reason), turn),
         (Stage::Result { .. }, Action::RedoTest) => {
             core.session.at = places::briefing(at.test, at.purpose);
             Ok(())
@@ -139,22 +134,34 @@ fn reason_id(reason: CannotReason) -> &'static str {
         CannotReason::NotSafe => "not_safe",
         CannotReason::NotFitted => "not_fitted",
         CannotReason::NotNow => "not_now",
+        CannotReason::NotAvailable => "not_available",
+        CannotReason::OwnWords => OWN_WORDS,
     }
 }
 
 /// The test shown can't be done, and why; it takes no minutes.
-pub(crate) fn refuse(core: &mut Companion, reason: &str, turn: &mut Turn<'_>) -> Result<(), ActError> {
-    let At::Test(at) = core.session.at.clone() else {
-        return Ok(());
+fn refuse(
+    core: &mut Companion,
+    at: &TestAt,
+    reason: CannotReason,
+    turn: &mut Turn<'_>,
+) -> Result<(), ActError> {
+    let note = match (&at.stage, reason) {
+        (Stage::Brief { typed, .. }, CannotReason::OwnWords) => typed.get(&FieldId::CannotWhy),
+        _ => None,
     };
+    let note = note.unwrap_or_default().trim().to_owned();
+    if reason == CannotReason::OwnWords && note.is_empty() {
+        return Ok(());
+    }
     let because = Because {
         minutes: 0.0,
         ..core.because(&at.test)
     };
     let skipped = Skipped {
         test: at.test.clone(),
-        reason: reason.to_owned(),
-        note: String::new(),
+        reason: reason_id(reason).to_owned(),
+        note,
         asked_because: Some(serde_json::to_value(because)?),
     };
     core.append(Payload::Skipped(skipped), turn);
@@ -168,9 +175,9 @@ pub(super) fn screen(core: &Companion, at: &TestAt) -> (Frame, Body) {
     };
     let title = core.texts.test_title(&spec.id);
     let body = match &at.stage {
-        Stage::Brief { acknowledged } => brief::body(core, at, &spec, acknowledged),
+        Stage::Brief { acknowledged, typed } => brief::body(core, at, &spec, acknowledged, typed),
         Stage::Hold(hold) => hold_screen::body(core, &spec, hold),
-        Stage::Values(values) => values::body(core, &spec, values),
+        Stage::Values(values) => values::body(core, at, &spec, values),
         Stage::Ask { said } => ask::body(core, &spec, said),
         Stage::Look { seen } => look::body(core, seen),
         Stage::Amend(figures) => amend::body(core, figures),

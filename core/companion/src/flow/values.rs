@@ -5,31 +5,31 @@
 //! | `Type` | the field's text kept |
 //! | `Pick` an option | picked; picked again, not picked |
 //! | `Pick` a car state | that state, instead of what the test asks |
+//! | `Record` | a recording, see [`super::vibration`] |
+//! | `KeepReading` | figures outside the instrument's range are meant; as `Confirm` |
 //! | `Confirm` with something missing or wrong | the same, and what is missing is said |
 //! | `Confirm` | reading handed in |
 
-use std::collections::BTreeMap;
-
-use holdfast_diagnose::{Answer, CarState, FieldKey, FieldSpec, Form, Profile, Quantity, TestSpec, Value};
-use holdfast_joblog::Typed as TypedRecord;
+use holdfast_diagnose::{CarState, FieldSpec, Form, Profile, Quantity, TestSpec, Value};
 use holdfast_measure::si::pressure::pascal;
-use holdfast_measure::{Bound, Pressure, PressureUnit, QuantityError, parse_vacuum};
+use holdfast_measure::{Pressure, QuantityError};
 
 use crate::companion::Companion;
 use crate::compose;
 use crate::error::ActError;
+use crate::flow::answered::{answer, bound, field_id, missing, picked, unit_of, value};
 use crate::flow::numbers::{self, NumberField};
-use crate::flow::parts::{entry, one_of, option, primary, text_field, words};
+use crate::flow::parts::{entry, one_of, option, primary, quiet, tap, text_field, words};
 use crate::flow::reading::{Handed, hand_in};
-use crate::protocol::{Action, Body, FieldId, FormItem, Keys, MeterScreen, Pick};
-use crate::session::{At, Stage, TestAt, Tried, ValuesAt};
-use crate::situation;
+use crate::flow::{car_state, vibration};
+use crate::protocol::{Action, Body, FormItem, Keys, MeterScreen, Pick};
+use crate::session::{At, Meant, Stage, TestAt, Tried, ValuesAt};
 use crate::text::Args;
 use crate::turn::Turn;
 
 pub(super) fn act(
     core: &mut Companion,
-    at: TestAt,
+    mut at: TestAt,
     spec: &TestSpec,
     action: Action,
     turn: &mut Turn<'_>,
@@ -37,22 +37,26 @@ pub(super) fn act(
     let Stage::Values(mut values) = at.stage.clone() else {
         return Ok(());
     };
+    if action == Action::KeepReading {
+        values.meant = Meant::Yes;
+    }
     match action {
-        Action::Type { field, text } => values.typed.put(field, &text),
+        Action::Type { field, text } => {
+            values.meant = Meant::No;
+            values.typed.put(field, &text);
+        }
         Action::Pick {
             pick: Pick::Answer { key, value },
         } => pick(&mut values.picked, key, value),
         Action::Pick {
             pick: Pick::CarState { property, value },
-        } => pick(&mut values.state, property, value),
-        Action::Confirm => {
+        } => at.car = Some(car_state::pick(at.car.unwrap_or_default(), &property, &value)),
+        Action::Record { key } => vibration::record(core, &mut values, key, turn),
+        Action::Confirm | Action::KeepReading => {
             if missing(core, spec, &values).is_empty() {
                 let (answer, typed) = answer(core, spec, &values);
-                let handed = Handed {
-                    state: car_state(&values),
-                    typed,
-                    hold: None,
-                };
+                let handed = Handed { typed, hold: None };
+                at.stage = Stage::Values(values);
                 return hand_in(core, at, answer, handed, turn);
             }
             values.tried = Tried::Yes;
@@ -75,140 +79,7 @@ fn pick(picked: &mut Vec<(String, String)>, key: String, value: String) {
     }
 }
 
-fn picked<'a>(values: &'a ValuesAt, key: &str) -> Option<&'a str> {
-    values
-        .picked
-        .iter()
-        .find(|(k, _)| k == key)
-        .map(|(_, value)| value.as_str())
-}
-
-fn field_id(spec: &FieldSpec) -> FieldId {
-    FieldId::Answer {
-        key: spec.key.to_string(),
-    }
-}
-
-/// The unit of the reading that is put right, else the gauge's.
-fn unit_of(core: &Companion, values: &ValuesAt) -> PressureUnit {
-    values
-        .unit
-        .as_deref()
-        .and_then(PressureUnit::from_symbol)
-        .unwrap_or_else(|| core.gauge_unit())
-}
-
-/// The range of a quantity that is typed as a plain number.
-fn bound(quantity: Quantity) -> Option<Bound> {
-    match quantity {
-        Quantity::Volts => Some(Bound::VOLTS),
-        Quantity::Ohms => Some(Bound::OHMS),
-        Quantity::Seconds => Some(Bound::SECONDS),
-        Quantity::Rpm => Some(Bound::RPM),
-        Quantity::Count => Some(Bound::COUNT),
-        Quantity::Millimetres => Some(Bound::MILLIMETRES),
-        Quantity::Scale => Some(Bound::SCALE),
-        Quantity::Vacuum | Quantity::YesNo | Quantity::Words | Quantity::Samples => None,
-    }
-}
-
-/// What a field says; an error where something is typed that can't be.
-fn value(core: &Companion, field: &FieldSpec, values: &ValuesAt) -> Result<Option<Value>, QuantityError> {
-    let text = values.typed.get(&field_id(field)).unwrap_or("").trim();
-    let option = picked(values, field.key.as_str());
-    match field.quantity {
-        Quantity::YesNo => Ok(option.map(|said| Value::YesNo(said == "yes"))),
-        Quantity::Ohms if option == Some("open") => Ok(Some(Value::Open)),
-        Quantity::Scale => Ok(option.and_then(numbers::figure).map(Value::Number)),
-        Quantity::Samples => Ok(None),
-        Quantity::Words => {
-            let list: Vec<String> = text
-                .split([',', ';', '\n', ' '])
-                .map(str::trim)
-                .filter(|w| !w.is_empty())
-                .map(str::to_owned)
-                .collect();
-            Ok((field.required || !list.is_empty()).then_some(Value::Words(list)))
-        }
-        _ if text.is_empty() => Ok(None),
-        Quantity::Vacuum => {
-            let unit = unit_of(core, values);
-            let vacuum = parse_vacuum(text, unit, core.most_vacuum(unit))?;
-            Ok(Some(Value::Number(vacuum.get::<pascal>())))
-        }
-        quantity => match bound(quantity) {
-            Some(bound) => bound.parse(text).map(|figure| Some(Value::Number(figure))),
-            None => Ok(None),
-        },
-    }
-}
-
-/// Keys of required fields that say nothing yet, and of fields that say something impossible.
-fn missing(core: &Companion, spec: &TestSpec, values: &ValuesAt) -> Vec<String> {
-    let says = |field: &FieldSpec| matches!(value(core, field, values), Ok(Some(_)));
-    spec.fields
-        .iter()
-        .filter(|field| match value(core, field, values) {
-            Err(_) => true,
-            Ok(Some(_)) => false,
-            Ok(None) => {
-                let stands_in = spec.fields.iter().any(|other| {
-                    says(other)
-                        && (other.instead_of.as_ref() == Some(&field.key)
-                            || field.instead_of.as_ref() == Some(&other.key)
-                            || (other.instead_of.is_some() && other.instead_of == field.instead_of))
-                });
-                field.required && !stands_in
-            }
-        })
-        .map(|field| field.key.to_string())
-        .collect()
-}
-
-/// The answer, and what was typed for it.
-fn answer(core: &Companion, spec: &TestSpec, values: &ValuesAt) -> (Answer, Vec<TypedRecord>) {
-    let mut said: BTreeMap<FieldKey, Value> = BTreeMap::new();
-    let mut typed = Vec::new();
-    let unit = unit_of(core, values);
-    for field in &spec.fields {
-        let Ok(Some(value)) = value(core, field, values) else {
-            continue;
-        };
-        if field.quantity == Quantity::Vacuum {
-            said.insert(FieldKey::from("unit"), Value::Word(unit.symbol().to_owned()));
-        }
-        if let Some(text) = values.typed.get(&field_id(field)) {
-            let symbol = match field.quantity {
-                Quantity::Vacuum => unit.symbol(),
-                quantity => bound(quantity).map_or("", |bound| bound.unit),
-            };
-            typed.push(TypedRecord {
-                key: field.key.to_string(),
-                text: text.to_owned(),
-                unit: symbol.to_owned(),
-            });
-        }
-        said.insert(field.key.clone(), value);
-    }
-    (Answer::Values(said), typed)
-}
-
-fn car_state(values: &ValuesAt) -> CarState {
-    let said = |property: &str| {
-        values
-            .state
-            .iter()
-            .find(|(p, _)| p == property)
-            .map(|(_, v)| v.as_str())
-    };
-    CarState {
-        connected: said("connected").map(|v| v == "yes"),
-        engine: said("engine").and_then(situation::engine_state),
-        hot: said("hot").map(|v| v == "yes"),
-    }
-}
-
-pub(super) fn body(core: &Companion, spec: &TestSpec, values: &ValuesAt) -> Body {
+pub(super) fn body(core: &Companion, at: &TestAt, spec: &TestSpec, values: &ValuesAt) -> Body {
     let Some(job) = &core.job else {
         return core.nothing();
     };
@@ -218,8 +89,9 @@ pub(super) fn body(core: &Companion, spec: &TestSpec, values: &ValuesAt) -> Body
     for field in &spec.fields {
         items.extend(field_items(core, spec, field, values));
     }
-    if spec.form == Form::Meter && job.situation.profile == Profile::Mechanic {
-        items.extend(state_items(core, spec, values));
+    let car = at.car.unwrap_or_default();
+    if spec.form == Form::Meter && job.situation.profile == Profile::Mechanic || car != CarState::default() {
+        items.extend(car_state::items(core, car));
     }
     let missing = missing(core, spec, values);
     if values.tried == Tried::Yes && !missing.is_empty() {
@@ -255,8 +127,7 @@ pub(super) fn body(core: &Companion, spec: &TestSpec, values: &ValuesAt) -> Body
             .collect(),
         hint: texts.test_text(&spec.id, "hint", &args).unwrap_or_default(),
         items,
-        band: first
-            .and_then(|field| compose::band(texts, job, &spec.id, car_state(values), &field.key, read)),
+        band: first.and_then(|field| compose::band(texts, job, &spec.id, car, &field.key, read)),
         confirm: primary(core.say("values-confirm"), Action::Confirm),
     };
     if spec.form == Form::Vibration {
@@ -290,12 +161,12 @@ fn field_items(core: &Companion, spec: &TestSpec, field: &FieldSpec, values: &Va
             },
         )
     };
-    let problem = match value(core, field, values) {
-        Err(error) => Some(numbers::problem(core, &error)),
-        Ok(_) => None,
-    };
+    let wrong = value(core, field, values).err();
+    let keep = matches!(wrong, Some(QuantityError::OutOfRange { .. }))
+        .then(|| tap(quiet(core.say("keep-out-of-range"), Action::KeepReading)));
+    let problem = wrong.map(|error| numbers::problem(core, &error));
     match field.quantity {
-        Quantity::Samples => Vec::new(),
+        Quantity::Samples => vibration::items(core, field, &label, values),
         Quantity::YesNo => vec![one_of(
             label,
             ["yes", "no"]
@@ -328,7 +199,7 @@ fn field_items(core: &Companion, spec: &TestSpec, field: &FieldSpec, values: &Va
             drawn.unit = unit.symbol().to_owned();
             drawn.hint = core.say("values-reading-hint");
             drawn.problem = problem;
-            vec![entry(drawn)]
+            [Some(entry(drawn)), keep].into_iter().flatten().collect()
         }
         quantity => {
             let Some(bound) = bound(quantity) else {
@@ -341,7 +212,7 @@ fn field_items(core: &Companion, spec: &TestSpec, field: &FieldSpec, values: &Va
             };
             let mut drawn = number.field(core, &values.typed, None);
             drawn.label = label;
-            let mut items = vec![entry(drawn)];
+            let mut items: Vec<FormItem> = [Some(entry(drawn)), keep].into_iter().flatten().collect();
             if quantity == Quantity::Ohms {
                 items.push(one_of(
                     String::new(),
@@ -362,44 +233,4 @@ pub(super) fn said_words(core: &Companion, spec: &TestSpec, key: &str, said: &st
             &Args::new(),
         )
         .unwrap_or_else(|| core.say(&format!("said-{said}")))
-}
-
-/// The state the car was in, where it was another than the test asks.
-fn state_items(core: &Companion, spec: &TestSpec, values: &ValuesAt) -> Vec<FormItem> {
-    let choose = |property: &str, value: &str, key: &str| {
-        let there = values.state.iter().any(|(p, v)| p == property && v == value);
-        option(
-            core.say(key),
-            there,
-            Pick::CarState {
-                property: property.to_owned(),
-                value: value.to_owned(),
-            },
-        )
-    };
-    let mut items = vec![one_of(
-        core.say("state-engine"),
-        vec![
-            choose("engine", "off", "state-engine-off"),
-            choose("engine", "idle", "state-engine-idle"),
-            choose("engine", "in_gear", "state-engine-in-gear"),
-        ],
-    )];
-    if spec.needs.connected.is_some() {
-        items.push(one_of(
-            core.say("state-connected"),
-            vec![
-                choose("connected", "yes", "state-connected-yes"),
-                choose("connected", "no", "state-connected-no"),
-            ],
-        ));
-    }
-    items.push(one_of(
-        core.say("state-hot"),
-        vec![
-            choose("hot", "yes", "state-hot-yes"),
-            choose("hot", "no", "state-hot-no"),
-        ],
-    ));
-    items
 }

@@ -111,6 +111,8 @@ pub(super) fn settle(
         vin: changed(FieldId::Vin, &there.vin),
         label: changed(FieldId::Label, &there.label),
         odometer: changed(FieldId::Odometer, &there.odometer),
+        odometer_out: changed(FieldId::OdometerOut, &there.odometer_out),
+        handed_over: changed(FieldId::HandedOver, &there.handed_over),
         customer: changed(FieldId::Customer, &there.customer),
         agreed: changed(FieldId::Agreed, &there.agreed),
     };
@@ -227,9 +229,26 @@ fn vehicle_fields(core: &Companion, draft: &VehicleDraft) -> Vec<FormItem> {
             Keys::Text,
         )),
     ];
-    // An owner agrees with nobody about the own car.
+    // An owner agrees with nobody about the own car, and gives it back to nobody.
     if core.session.settings.profile == Profile::Mechanic {
         items.push(entry(agreed));
+        if core.job.as_ref().is_some_and(|job| !job.done.is_empty()) {
+            let mut out = field(
+                FieldId::OdometerOut,
+                "vehicle-odometer-out",
+                there.odometer_out,
+                Keys::Text,
+            );
+            out.hint = core.say("vehicle-odometer-hint");
+            let mut over = field(
+                FieldId::HandedOver,
+                "vehicle-handed-over",
+                there.handed_over,
+                Keys::Text,
+            );
+            over.hint = core.say("vehicle-handed-over-hint");
+            items.extend([entry(out), entry(over)]);
+        }
     }
     items
 }

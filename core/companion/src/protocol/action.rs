@@ -3,8 +3,8 @@
 use super::{FieldId, Pick};
 
 /// Everything a shell can send. A shell builds only the ones with a payload of its own (`Type`, `Drag`, `Touch`,
-/// `PhotoTaken`, `PhotoNotTaken`, `BarometerRead`, `BarometerMissing`, `Tick`, `WorkDone`, `Tap`); all others
-/// come ready-made on buttons.
+/// `PhotoTaken`, `PhotoNotTaken`, `BarometerRead`, `BarometerMissing`, `GaugeSeen`, `GaugeNotSeen`, `VibrationRecorded`,
+/// `VibrationNotRecorded`, `Tick`, `WorkDone`, `Tap`); all others come ready-made on buttons.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
 pub enum Action {
@@ -63,6 +63,8 @@ pub enum Action {
         /// Which, such as `hold:branch`.
         test: String,
     },
+    /// Say that the car stands otherwise than the test shown asks.
+    StateCar,
     /// Begin the test shown.
     BeginTest,
     /// The test shown can't be done.
@@ -86,7 +88,12 @@ pub enum Action {
         /// What was seen, by its id in the catalogue.
         state: String,
     },
-    /// Keep a reading that was questioned.
+    /// Record the vibration for a value of the test shown.
+    Record {
+        /// The value's key in the catalogue.
+        key: String,
+    },
+    /// Keep a reading that was questioned, or that lies outside the instrument's range.
     KeepReading,
     /// Enter a questioned reading again.
     ChangeReading,
@@ -108,6 +115,10 @@ pub enum Action {
     StartAgain,
     /// Use what there is of an interrupted hold.
     UseWhatThereIs,
+    /// Let the camera watch the gauge.
+    WatchByCamera,
+    /// Watch the gauge by eye.
+    WatchByEye,
     /// A finger drags the needle; scene coordinates.
     Drag {
         /// To the right, scene units.
@@ -162,6 +173,8 @@ pub enum Action {
         /// Which.
         component: String,
     },
+    /// Another component is the one to repair.
+    RepairOther,
     /// Record the repair as done.
     RepairDone,
     /// Close the job.
@@ -183,6 +196,22 @@ pub enum Action {
     },
     /// There is no pressure sensor reading.
     BarometerMissing,
+    /// The camera looked at the gauge.
+    GaugeSeen {
+        /// Where the needle stood, in the gauge's unit; none: not seen in this frame.
+        vacuum: Option<f64>,
+    },
+    /// The camera does not watch the gauge, or no longer.
+    GaugeNotSeen,
+    /// Vibration was recorded.
+    VibrationRecorded {
+        /// Samples a second.
+        hz: f64,
+        /// Acceleration along gravity, thousandths of the standard acceleration of free fall.
+        mg: Vec<f64>,
+    },
+    /// No vibration could be recorded.
+    VibrationNotRecorded,
     /// Work has ended, well or not.
     WorkDone {
         /// Which.
@@ -240,6 +269,10 @@ pub enum CannotReason {
     NotFitted,
     /// The person does not want to.
     NotNow,
+    /// It can't be had here: nobody can tell.
+    NotAvailable,
+    /// In the person's own words, as typed.
+    OwnWords,
 }
 
 /// Where a photo comes from.

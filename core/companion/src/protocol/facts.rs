@@ -20,6 +20,10 @@ pub enum PhonePart {
     Gallery,
     /// A pressure sensor.
     Barometer,
+    /// A camera with a program that reads a gauge's needle from its picture.
+    GaugeReader,
+    /// An accelerometer.
+    Accelerometer,
     /// A voice.
     Speech,
     /// A vibration motor.

@@ -14,6 +14,10 @@ pub enum FieldId {
     Vin,
     /// Odometer, in the person's unit.
     Odometer,
+    /// Odometer when the vehicle is given back.
+    OdometerOut,
+    /// When and to whom the vehicle is given back.
+    HandedOver,
     /// The customer's name.
     Customer,
     /// The complaint in the person's words.
@@ -36,6 +40,8 @@ pub enum FieldId {
         /// Which component.
         component: String,
     },
+    /// How well the chambers' volumes are known, percent.
+    ChamberDoubt,
     /// Bore of the hoses, mm.
     HoseBore,
     /// Lower end of the coil's band, Ω.
@@ -79,6 +85,8 @@ pub enum FieldId {
         /// The key.
         key: String,
     },
+    /// Why a test can't be done, in the person's words.
+    CannotWhy,
     /// A photo's caption.
     Caption,
     /// A note to the test or the repair.
@@ -168,6 +176,11 @@ pub enum Pick {
         property: String,
         /// `yes`, `no`, `off`, `idle`, `in_gear`.
         value: String,
+    },
+    /// The component that was repaired.
+    Part {
+        /// Which.
+        component: String,
     },
     /// What a mark on a photo looks like.
     MarkTool {

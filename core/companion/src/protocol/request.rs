@@ -33,6 +33,23 @@ pub enum Request {
     PickPhoto,
     /// Read the pressure sensor once; answer with `BarometerRead`.
     ReadBarometer,
+    /// Watch the gauge by camera: answer with `GaugeSeen` so often, or with `GaugeNotSeen`.
+    WatchGauge {
+        /// Milliseconds between frames.
+        every_ms: u32,
+        /// Symbol of the unit on the gauge's scale.
+        unit: String,
+        /// End of the scale, in that unit.
+        span: f64,
+    },
+    /// Watch the gauge no longer.
+    StopWatchingGauge,
+    /// Record the vibration of the place where the phone lies; answer with `VibrationRecorded` or
+    /// `VibrationNotRecorded`.
+    RecordVibration {
+        /// For how long, ms.
+        for_ms: u32,
+    },
     /// Hand a file to another program.
     Share {
         /// Path inside the data folder.

@@ -109,8 +109,8 @@ pub enum HoldPhase {
         count: Vec<Button>,
         /// Pumping has stopped.
         let_go: Button,
-        /// The target can't be reached.
-        wont_build: Button,
+        /// Other ways on: the target can't be reached; the camera watches instead of the eye, or the other way round.
+        others: Vec<Button>,
     },
     /// A reading is asked for: the first, a later one, or the highest reached.
     Read {

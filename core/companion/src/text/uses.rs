@@ -5,7 +5,7 @@ use std::path::Path;
 
 use holdfast_diagnose::{
     Catalogue, Circuit, CircuitChoice, Complaint, ComponentId, FaultId, LookState, Outcome, Quantity, Tool,
-    layouts, listed_messages, templates,
+    care_texts, layouts, listed_messages, templates,
 };
 
 use super::names::{families, kebab};
@@ -233,6 +233,9 @@ fn what_is_picked_from_has_its_words() {
     for caution in Catalogue::standard().cautions() {
         has(format!("caution-{}", caution.id));
     }
+    for key in care_texts() {
+        has(key.to_owned());
+    }
 }
 
 /// Keys that data or an id put together; each maker says which keys it can make.
@@ -241,6 +244,9 @@ fn made_from_data() -> BTreeSet<String> {
     let mut add = |key: String| {
         made.insert(key);
     };
+    for key in care_texts() {
+        add(key.to_owned());
+    }
     for circuit in circuits() {
         let parts: Vec<&ComponentId> = circuit.components.iter().map(|c| &c.id).collect();
         for part in parts {

@@ -14,6 +14,7 @@ pub struct Phone {
     pub clock: Clock,
     pub asked: Vec<Request>,
     dir: TempDir,
+    facts: PhoneFacts,
 }
 
 fn facts() -> PhoneFacts {
@@ -33,6 +34,17 @@ fn facts() -> PhoneFacts {
 #[allow(dead_code, reason = "each test file uses its own part of the phone")]
 impl Phone {
     pub fn new() -> Self {
+        Self::of(facts())
+    }
+
+    /// A phone with one part more.
+    pub fn with(part: PhonePart) -> Self {
+        let mut facts = facts();
+        facts.parts.push(part);
+        Self::of(facts)
+    }
+
+    fn of(facts: PhoneFacts) -> Self {
         let dir = tempfile::tempdir().expect("a folder");
         let clock = Clock {
             wall_ms: 1_790_000_000_000,
@@ -40,12 +52,13 @@ impl Phone {
             mono_ms: 5_000_000,
             boot_id: "first boot".into(),
         };
-        let core = Companion::open(dir.path(), facts(), &clock).expect("a log");
+        let core = Companion::open(dir.path(), facts.clone(), &clock).expect("a log");
         Self {
             core,
             clock,
             asked: Vec::new(),
             dir,
+            facts,
         }
     }
 
@@ -60,16 +73,18 @@ impl Phone {
             mut clock,
             asked,
             dir,
+            facts,
         } = self;
         drop(core);
         clock.mono_ms += away_ms;
         clock.wall_ms += away_ms;
-        let core = Companion::open(dir.path(), facts(), &clock).expect("the log again");
+        let core = Companion::open(dir.path(), facts.clone(), &clock).expect("the log again");
         Self {
             core,
             clock,
             asked,
             dir,
+            facts,
         }
     }
 

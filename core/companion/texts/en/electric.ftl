@@ -103,15 +103,19 @@ test-power-wire-step-1 = Ignition off, fuse out, connector off. Set ohms.
 test-power-wire-step-2 = Touch the leads together and note the reading.
 test-power-wire-step-3 = One lead on the fuse socket's output, one on the power pin.
 test-power-wire-step-4 = Wiggle the wire along its way while you read.
+test-power-wire-step-5 = Leave one lead on the power pin, the other on chassis { -ground }: open?
 test-power-wire-means-as-expected = The wire carries at this small current. A load test decides.
-test-power-wire-means-not-as-expected = The wire is broken or corroded between fuse and connector.
+test-power-wire-means-not-as-expected = The wire is broken, corroded, or touches { -ground }.
 test-power-wire-lead-red = Red lead on the fuse socket's output.
-test-power-wire-lead-black = Black lead on the power pin in the connector.
+test-power-wire-lead-black = Black lead on the power pin; red to chassis { -ground } last.
 test-power-wire-hint = { -ohms-range } Take the leads' own ohms off.
 test-power-wire-field-ohms = Fuse to connector
 test-power-wire-field-ohms-read = { $value }
 test-power-wire-field-drop-v = Or lost along it, lamp on
 test-power-wire-field-drop-v-read = loses { $value }
+test-power-wire-field-to-ground-open = Power pin to chassis { -ground }: open?
+test-power-wire-field-to-ground-open-yes = Open to { -ground }
+test-power-wire-field-to-ground-open-no = It reads ohms to { -ground }
 
 ## Drive
 
@@ -215,3 +219,12 @@ state-engine-in-gear = Idling in gear
 state-hot = Valve and engine
 state-hot-yes = Hot
 state-hot-no = Cold
+state-otherwise = The car stands otherwise
+
+## Vibration
+
+vibration-record = { $what }: record { $seconds }
+vibration-recording = { $what }: recording. Again?
+vibration-kept = { $what }: { $seconds } recorded
+vibration-kept-word = Recorded
+vibration-not-recorded = Nothing was recorded. Lay the phone down and try again.

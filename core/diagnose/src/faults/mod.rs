@@ -12,10 +12,10 @@ use serde::Deserialize;
 
 pub(crate) use effect::{Command, Effect, Spread, Stuck};
 pub(crate) use figures::{Figure, Figures, Rates};
-pub use mode::Fix;
+pub use mode::{Care, Fix};
 pub(crate) use mode::{Mode, Outside};
 
-use crate::Complaint;
+use crate::{Circuit, Complaint, FaultId};
 
 /// The share of people who would complain of something, by complaint.
 pub(crate) type Complaints = BTreeMap<Complaint, f64>;
@@ -76,6 +76,25 @@ pub(crate) fn data() -> &'static FaultData {
     static DATA: LazyLock<FaultData> =
         LazyLock::new(|| serde_json::from_str(include_str!("../../data/faults.json")).unwrap_or_default());
     &DATA
+}
+
+/// What has to be minded until a fault is repaired; none for most.
+#[must_use]
+pub fn care_for(circuit: &Circuit, fault: &FaultId) -> Option<&'static Care> {
+    let kind = circuit.component(&fault.component)?.kind;
+    data()
+        .modes
+        .iter()
+        .find(|mode| mode.kind == kind && mode.mode == fault.mode.as_str())?
+        .care
+        .as_ref()
+}
+
+/// Keys of the texts that faults ask for.
+#[must_use]
+pub fn care_texts() -> Vec<&'static str> {
+    let cares = data().modes.iter().filter_map(|mode| mode.care.as_ref());
+    cares.map(|care| care.text.as_str()).collect()
 }
 
 #[cfg(test)]

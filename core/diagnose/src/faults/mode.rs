@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use serde::Deserialize;
 
 use super::Effect;
-use crate::{ComponentKind, TestKind};
+use crate::{ComponentKind, Signal, TestKind};
 
 /// One way in which a kind of component is bad.
 #[derive(Debug, Clone, Deserialize)]
@@ -36,6 +36,19 @@ pub(crate) struct Mode {
     /// The fault is the tester's, not the car's.
     #[serde(default)]
     pub tester: bool,
+    /// What has to be minded until it is repaired.
+    #[serde(default)]
+    pub care: Option<Care>,
+}
+
+/// What has to be minded until a fault is repaired; the customer's page says it.
+#[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Care {
+    /// How grave it is.
+    pub signal: Signal,
+    /// The key of its text.
+    pub text: String,
 }
 
 /// What puts a fault right.

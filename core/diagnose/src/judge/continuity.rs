@@ -78,6 +78,9 @@ fn under_load(case: &Case<'_>, ohms: f64) -> Message {
 
 /// Fuse to connector.
 pub(super) fn power_wire(case: &Case<'_>) -> TestResult {
+    if case.yes("to_ground_open") == Some(false) {
+        return TestResult::bad(Message::new("power-wire-to-ground"));
+    }
     let drop = case.number("drop_v");
     if let Some(drop) = drop.filter(|d| *d > DROP.1 + case.meter_limit(*d)) {
         return TestResult::bad(Message::new("power-wire-drop").with("drop", Arg::Volts(drop)));
@@ -86,8 +89,13 @@ pub(super) fn power_wire(case: &Case<'_>) -> TestResult {
         None => return TestResult::does_not_fit(),
         Some(Wire::Open) => TestResult::bad(Message::new("power-wire-open")),
         Some(Wire::Good(ohms)) => {
-            TestResult::good(Message::new("power-wire-good").with("ohms", Arg::Ohms(ohms)))
-                .and(Message::new("wire-one-strand"))
+            let result = TestResult::good(Message::new("power-wire-good").with("ohms", Arg::Ohms(ohms)))
+                .and(Message::new("wire-one-strand"));
+            if case.yes("to_ground_open").is_none() {
+                result.and(Message::new("power-wire-ground-not-tried"))
+            } else {
+                result
+            }
         }
         Some(Wire::Marginal(ohms)) => {
             TestResult::open(Message::new("power-wire-marginal").with("ohms", Arg::Ohms(ohms)))

@@ -40,6 +40,12 @@ pub struct Vehicle {
     /// Odometer as typed, with its unit.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub odometer: Option<String>,
+    /// Odometer when the vehicle was given back, as typed, with its unit.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub odometer_out: Option<String>,
+    /// When and to whom the vehicle was given back, as typed.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub handed_over: Option<String>,
     /// The customer's name.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub customer: Option<String>,
@@ -56,6 +62,8 @@ impl Vehicle {
             (&mut self.vin, &later.vin),
             (&mut self.label, &later.label),
             (&mut self.odometer, &later.odometer),
+            (&mut self.odometer_out, &later.odometer_out),
+            (&mut self.handed_over, &later.handed_over),
             (&mut self.customer, &later.customer),
             (&mut self.agreed, &later.agreed),
         ] {

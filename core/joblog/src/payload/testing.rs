@@ -100,7 +100,7 @@ pub struct TraceChunk {
 pub struct Interrupted {
     /// The test, by its id.
     pub test: String,
-    /// `killed`, `restarted` or `left`.
+    /// `killed`, `restarted`, `left`, or `unseen` by the camera.
     pub by: String,
     /// Symbol of the vacuum's unit.
     pub unit: String,
@@ -123,7 +123,7 @@ pub struct Interrupted {
 pub struct Skipped {
     /// The test, by its id.
     pub test: String,
-    /// Why: `no_access`, `no_tool`, `not_safe`, `not_fitted`, `not_now`, `not_available`.
+    /// Why: `no_access`, `no_tool`, `not_safe`, `not_fitted`, `not_now`, `not_available`, `own_words`.
     pub reason: String,
     /// In the person's words, or empty.
     #[serde(default)]

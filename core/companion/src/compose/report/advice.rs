@@ -1,7 +1,7 @@
 //! What the customer's page asks for: what to mind, the repair, the next step, a signature.
 
-use holdfast_diagnose::{Component, ComponentKind, Next, Reading, TestResult};
-use holdfast_report::{Block, SignLine, Signal};
+use holdfast_diagnose::{Component, ComponentKind, Next, Reading, Signal, TestResult, care_for};
+use holdfast_report::{Block, SignLine};
 
 use crate::compose::finding::remedy;
 use crate::compose::hold::fall;
@@ -12,31 +12,26 @@ use crate::job::JobView;
 use crate::text::{Args, Texts};
 
 /// The cautions of the page: where brakes share the vacuum, and what the finding asks for until it is repaired.
-pub(super) fn cares(job: &JobView) -> Vec<(Signal, &'static str, &'static str)> {
+pub(super) fn cares(job: &JobView) -> Vec<(Signal, &'static str)> {
     let mut cares = Vec::new();
     let brakes =
         |part: &Component| part.kind == ComponentKind::Consumer && part.id.as_str().contains("booster");
     if job.circuit.components.iter().any(brakes) {
-        cares.push((Signal::Warning, "signal-warning", "report-care-brakes"));
+        cares.push((Signal::Warning, "report-care-brakes"));
     }
     if !job.finding.decided || job.repaired().is_some() {
         return cares;
     }
-    for fault in job.finding.causes.first().iter().flat_map(|cause| &cause.faults) {
-        let kind = job.circuit.component(&fault.component).map(|part| part.kind);
-        match (kind, fault.mode.as_str()) {
-            (Some(ComponentKind::Mount), "fluid_lost") => {
-                cares.push((Signal::Caution, "signal-caution", "caution-mount-fluid"));
-            }
-            (Some(ComponentKind::Mount), "torn" | "sagged" | "loose") => {
-                cares.push((Signal::Notice, "signal-notice", "report-care-mount"));
-            }
-            (Some(ComponentKind::Fuse), _) => {
-                cares.push((Signal::Caution, "signal-caution", "caution-fuse-same-rating"));
-            }
-            _ => {}
-        }
-    }
+    let faults = job
+        .finding
+        .causes
+        .first()
+        .into_iter()
+        .flat_map(|cause| &cause.faults);
+    cares.extend(faults.filter_map(|fault| {
+        let care = care_for(&job.circuit, fault)?;
+        Some((care.signal, care.text.as_str()))
+    }));
     cares
 }
 

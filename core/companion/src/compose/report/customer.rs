@@ -1,7 +1,7 @@
 //! The customer's page: at most 150 words of prose, the finding in one sentence first.
 
 use holdfast_diagnose::{Outcome, TestId};
-use holdfast_report::{Block, Figure};
+use holdfast_report::{Block, Figure, Signal};
 
 use super::advice::{cares, next, repair, sign};
 use crate::compose::finding::{certainty_now, explains, headline_now, left_open};
@@ -87,7 +87,8 @@ impl<'a> Page<'a> {
 
     /// What has to be minded until it is repaired: never left out.
     fn care(&mut self, texts: &Texts, job: &JobView) {
-        for (signal, word, key) in cares(job) {
+        for (signal, key) in cares(job) {
+            let (signal, word) = signal_of(signal);
             let text = texts.say(key);
             self.left = self.left.saturating_sub(words(&text));
             self.blocks.push(Block::Caution {
@@ -96,6 +97,16 @@ impl<'a> Page<'a> {
                 text,
             });
         }
+    }
+}
+
+/// How a signal is drawn, and the key of its word.
+fn signal_of(signal: holdfast_diagnose::Signal) -> (Signal, &'static str) {
+    match signal {
+        holdfast_diagnose::Signal::Danger => (Signal::Danger, "signal-danger"),
+        holdfast_diagnose::Signal::Warning => (Signal::Warning, "signal-warning"),
+        holdfast_diagnose::Signal::Caution => (Signal::Caution, "signal-caution"),
+        holdfast_diagnose::Signal::Notice => (Signal::Notice, "signal-notice"),
     }
 }
 

@@ -121,6 +121,8 @@ fn facts(texts: &Texts, job: &JobView, at_ms: i64, offset_min: i32) -> Vec<Fact>
         ("record-label", label),
         ("record-vin", vehicle.vin.clone()),
         ("record-odometer", vehicle.odometer.clone()),
+        ("record-odometer-out", vehicle.odometer_out.clone()),
+        ("record-handed-over", vehicle.handed_over.clone()),
         ("record-customer", vehicle.customer.clone()),
         ("report-began", began),
         ("report-ended", ended),

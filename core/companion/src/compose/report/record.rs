@@ -6,7 +6,7 @@ use holdfast_report::{Align, Block, Column, Fact, Table};
 
 use crate::compose::finding::left_open;
 use crate::compose::hold::fall;
-use crate::compose::log::{line_words, standing_words, ticked_caution};
+use crate::compose::log::{is_told, line_words, standing_words, ticked_caution};
 use crate::compose::mark::mark_of;
 use crate::compose::overview::causes;
 use crate::compose::reading::{reading_words, reason_words};
@@ -329,7 +329,7 @@ fn skipped_table(texts: &Texts, job: &JobView) -> Table {
 fn entry_table(texts: &Texts, job: &JobView) -> Table {
     let mut rows: Vec<Vec<String>> = Vec::new();
     let mut ticked: Option<Vec<String>> = None;
-    for line in &job.log.record {
+    for line in job.log.record.iter().filter(|line| is_told(&job.log, line)) {
         let when = stamp(line.entry.at_ms, line.entry.offset_min);
         let standing = standing_words(texts, &job.circuit, &job.log, line);
         match (ticked_caution(texts, line), standing.is_empty()) {

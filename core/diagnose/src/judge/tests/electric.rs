@@ -199,6 +199,13 @@ fn wires_by_ohms() {
     );
     expect(
         &known(),
+        "power-wire",
+        json!({"ohms": 0.4, "to_ground_open": false}),
+        Bad,
+        "power-wire-to-ground",
+    );
+    expect(
+        &known(),
         "control-wire",
         json!({"ohms": 0.5, "to_ground_open": true}),
         Good,

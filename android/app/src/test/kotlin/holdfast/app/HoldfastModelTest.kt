@@ -8,9 +8,11 @@ import holdfast.core.Screen
 import holdfast.core.Update
 import holdfast.ui.bridge.Answer
 import holdfast.ui.bridge.Core
+import holdfast.ui.bridge.GaugeLook
 import holdfast.ui.bridge.HoldfastModel
 import holdfast.ui.bridge.Phone
 import holdfast.ui.bridge.Shown
+import holdfast.ui.bridge.VibrationRecording
 import holdfast.ui.states.allStates
 import kotlinx.coroutines.CompletableDeferred
 import kotlinx.coroutines.ExperimentalCoroutinesApi
@@ -117,8 +119,23 @@ class HoldfastModelTest {
         model.photo(null)
         model.pressure(98_600.0)
         model.pressure(null)
+        model.gauge(GaugeLook.Needle(19.5))
+        model.gauge(GaugeLook.Needle(null))
+        model.gauge(GaugeLook.Gone)
+        model.vibration(VibrationRecording(100.0, listOf(1.0, -1.0)))
+        model.vibration(null)
         runCurrent()
-        val told = listOf(Action.PhotoTaken("a.jpg"), Action.PhotoNotTaken, Action.BarometerRead(98_600.0), Action.BarometerMissing)
+        val told = listOf(
+            Action.PhotoTaken("a.jpg"),
+            Action.PhotoNotTaken,
+            Action.BarometerRead(98_600.0),
+            Action.BarometerMissing,
+            Action.GaugeSeen(19.5),
+            Action.GaugeSeen(null),
+            Action.GaugeNotSeen,
+            Action.VibrationRecorded(100.0, listOf(1.0, -1.0)),
+            Action.VibrationNotRecorded,
+        )
         assertEquals(told, core.acted)
     }
 
@@ -191,6 +208,12 @@ private class FakePhone : Phone {
     override fun pickPhoto() { asked += "pick" }
 
     override fun readBarometer() { asked += "barometer" }
+
+    override fun watchGauge(everyMs: Long, unit: String, span: Double) { asked += "watch $everyMs $unit $span" }
+
+    override fun stopWatchingGauge() { asked += "look away" }
+
+    override fun recordVibration(forMs: Long) { asked += "record $forMs" }
 
     override fun share(path: String, mime: String, title: String) { asked += "share $path $mime $title" }
 }

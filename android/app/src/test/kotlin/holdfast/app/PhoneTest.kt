@@ -13,22 +13,28 @@ import android.view.WindowManager
 import androidx.test.core.app.ActivityScenario
 import androidx.test.core.app.ApplicationProvider
 import holdfast.app.phone.AndroidPhone
+import holdfast.app.phone.GaugeReader
 import holdfast.app.phone.LentFiles
+import holdfast.app.phone.phoneFacts
 import holdfast.core.Action
 import holdfast.core.Body
 import holdfast.core.Buzz
 import holdfast.core.FormItem
+import holdfast.core.PhonePart
 import holdfast.core.PhotoSource
 import holdfast.core.PhotoSubject
 import holdfast.core.Place
 import holdfast.core.Scene
 import holdfast.ui.bridge.Answers
+import holdfast.ui.bridge.GaugeLook
 import holdfast.ui.bridge.Shown
+import holdfast.ui.bridge.VibrationRecording
 import java.io.File
 import java.io.FileNotFoundException
 import java.util.concurrent.TimeUnit
 import org.junit.Assert.assertArrayEquals
 import org.junit.Assert.assertEquals
+import org.junit.Assert.assertFalse
 import org.junit.Assert.assertNotEquals
 import org.junit.Assert.assertNull
 import org.junit.Assert.assertThrows
@@ -151,6 +157,48 @@ class PhoneTest {
     }
 
     @Test
+    fun without_a_gauge_reader_nobody_looks_and_the_core_is_not_told_of_one() {
+        phone.watchGauge(100, "inHg", 30.0)
+        phone.stopWatchingGauge()
+        assertEquals(listOf<GaugeLook>(GaugeLook.Gone), heard.looks)
+        assertFalse(PhonePart.GAUGE_READER in phoneFacts(app).parts)
+    }
+
+    @Test
+    fun a_gauge_readers_looks_come_until_it_is_stopped() {
+        val reader = FakeReader()
+        val phone = AndroidPhone(app, app.dataFolder, reader).apply { answers = heard }
+        phone.watchGauge(100, "inHg", 30.0)
+        reader.see(19.5)
+        phone.stopWatchingGauge()
+        reader.see(19.0)
+        assertEquals(listOf<GaugeLook>(GaugeLook.Needle(19.5)), heard.looks)
+        assertTrue(PhonePart.GAUGE_READER in phoneFacts(app, reader).parts)
+    }
+
+    @Test
+    fun a_recording_has_its_rate_and_the_size_of_the_acceleration() {
+        phone.recordVibration(8_000)
+        assertEquals(listOf<VibrationRecording?>(null), heard.recordings)
+
+        val sensors = app.getSystemService(SensorManager::class.java)
+        val sensor = ShadowSensor.newInstance(Sensor.TYPE_ACCELEROMETER)
+        shadowOf(sensors).addSensor(sensor)
+        phone.recordVibration(8_000)
+        repeat(101) { at ->
+            val values = floatArrayOf(0f, 0f, 9.80665f)
+            val event = SensorEventBuilder.newBuilder().setSensor(sensor).setTimestamp(at * 10_000_000L).setValues(values).build()
+            shadowOf(sensors).sendSensorEventToListeners(event)
+        }
+        assertEquals(1, heard.recordings.size)
+        shadowOf(Looper.getMainLooper()).idleFor(8, TimeUnit.SECONDS)
+        val recording = checkNotNull(heard.recordings.last())
+        assertEquals(100.0, recording.hz, 1e-9)
+        assertEquals(101, recording.mg.size)
+        assertEquals(1_000.0, recording.mg.first(), 0.01)
+    }
+
+    @Test
     fun buzzes_can_be_told_apart() {
         val vibrator = shadowOf(checkNotNull(holdfast.app.phone.vibrator(app)))
         val patterns = Buzz.entries.map { buzz ->
@@ -179,12 +227,36 @@ class PhoneTest {
     private fun idle() = shadowOf(Looper.getMainLooper()).idle()
 }
 
+private class FakeReader : GaugeReader {
+    private var seen: ((GaugeLook) -> Unit)? = null
+
+    override fun watch(everyMs: Long, unit: String, span: Double, seen: (GaugeLook) -> Unit) {
+        this.seen = seen
+    }
+
+    override fun stop() {
+        seen = null
+    }
+
+    fun see(vacuum: Double) = seen?.invoke(GaugeLook.Needle(vacuum))
+}
+
 private class Heard : Answers {
     val pressures = mutableListOf<Double?>()
+    val looks = mutableListOf<GaugeLook>()
+    val recordings = mutableListOf<VibrationRecording?>()
 
     override fun photo(path: String?) = Unit
 
     override fun pressure(pa: Double?) {
         pressures += pa
+    }
+
+    override fun gauge(look: GaugeLook) {
+        looks += look
+    }
+
+    override fun vibration(recording: VibrationRecording?) {
+        recordings += recording
     }
 }

@@ -2,6 +2,7 @@ package holdfast.desktop
 
 import holdfast.core.Buzz
 import holdfast.ui.bridge.Answers
+import holdfast.ui.bridge.GaugeLook
 import holdfast.ui.bridge.Phone
 import java.io.File
 import kotlinx.coroutines.flow.MutableStateFlow
@@ -33,6 +34,16 @@ internal class DesktopPhone(private val dataFolder: File, private val files: Fil
 
     override fun readBarometer() {
         answers?.pressure(null)
+    }
+
+    override fun watchGauge(everyMs: Long, unit: String, span: Double) {
+        answers?.gauge(GaugeLook.Gone)
+    }
+
+    override fun stopWatchingGauge() = Unit
+
+    override fun recordVibration(forMs: Long) {
+        answers?.vibration(null)
     }
 
     override fun share(path: String, mime: String, title: String) {

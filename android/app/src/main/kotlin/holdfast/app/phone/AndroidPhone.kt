@@ -3,6 +3,7 @@ package holdfast.app.phone
 import android.content.Context
 import holdfast.core.Buzz
 import holdfast.ui.bridge.Answers
+import holdfast.ui.bridge.GaugeLook
 import holdfast.ui.bridge.Phone
 import java.io.File
 import kotlinx.coroutines.channels.Channel
@@ -10,10 +11,15 @@ import kotlinx.coroutines.flow.MutableStateFlow
 import kotlinx.coroutines.flow.StateFlow
 
 /** The phone's services. What needs a window waits as an [Errand] until there is one. */
-class AndroidPhone(context: Context, private val dataFolder: File) : Phone {
+class AndroidPhone(
+    context: Context,
+    private val dataFolder: File,
+    private val gaugeReader: GaugeReader? = null,
+) : Phone {
     private val buzzer = Buzzer(context)
     private val voice = Voice(context)
     private val barometer = Barometer(context)
+    private val accelerometer = Accelerometer(context)
     private val litNow = MutableStateFlow(false)
 
     /** Where answers go; set before the first request can come. */
@@ -46,6 +52,20 @@ class AndroidPhone(context: Context, private val dataFolder: File) : Phone {
     }
 
     override fun readBarometer() = barometer.read { answers?.pressure(it) }
+
+    override fun watchGauge(everyMs: Long, unit: String, span: Double) {
+        if (gaugeReader == null) {
+            answers?.gauge(GaugeLook.Gone)
+        } else {
+            gaugeReader.watch(everyMs, unit, span) { answers?.gauge(it) }
+        }
+    }
+
+    override fun stopWatchingGauge() {
+        gaugeReader?.stop()
+    }
+
+    override fun recordVibration(forMs: Long) = accelerometer.record(forMs) { answers?.vibration(it) }
 
     override fun share(path: String, mime: String, title: String) {
         errands.trySend(Errand.Share(dataFolder.resolve(path), mime, title))

@@ -9,8 +9,8 @@ import android.speech.tts.TextToSpeech
 import holdfast.core.PhoneFacts
 import holdfast.core.PhonePart
 
-/** What this phone has. */
-internal fun phoneFacts(context: Context): PhoneFacts {
+/** What this phone has, beside a [gaugeReader]. */
+internal fun phoneFacts(context: Context, gaugeReader: GaugeReader? = null): PhoneFacts {
     val packages = context.packageManager
     val sensors = context.getSystemService(SensorManager::class.java)
     val voices = packages.queryIntentServices(Intent(TextToSpeech.Engine.INTENT_ACTION_TTS_SERVICE), 0)
@@ -18,6 +18,8 @@ internal fun phoneFacts(context: Context): PhoneFacts {
         if (packages.hasSystemFeature(PackageManager.FEATURE_CAMERA_ANY)) add(PhonePart.CAMERA)
         add(PhonePart.GALLERY)
         if (sensors?.getDefaultSensor(Sensor.TYPE_PRESSURE) != null) add(PhonePart.BAROMETER)
+        if (gaugeReader != null) add(PhonePart.GAUGE_READER)
+        if (sensors?.getDefaultSensor(Sensor.TYPE_ACCELEROMETER) != null) add(PhonePart.ACCELEROMETER)
         if (voices.isNotEmpty()) add(PhonePart.SPEECH)
         if (vibrator(context)?.hasVibrator() == true) add(PhonePart.BUZZER)
         add(PhonePart.SHARE)

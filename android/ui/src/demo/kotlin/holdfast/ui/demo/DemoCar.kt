@@ -55,7 +55,7 @@ internal object DemoCar {
     fun picked(test: String, key: String): String? = when (test.substringBefore(':') to key) {
         "idle-quality" to "steady", "source" to "steady" -> "yes"
         "idle-quality" to "rough" -> "no"
-        "control-wire" to "to_ground_open", "control-wire" to "to_battery_open", "coil" to "to_case_open" -> "yes"
+        "power-wire" to "to_ground_open", "control-wire" to "to_ground_open", "control-wire" to "to_battery_open", "coil" to "to_case_open" -> "yes"
         "prove-meter" to "lamp" -> "yes"
         "shake" to "on_0_3" -> if (test == "shake") "3" else "1"
         "shake" to "off_0_3" -> "3"

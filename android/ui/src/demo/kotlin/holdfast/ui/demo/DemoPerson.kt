@@ -109,7 +109,7 @@ class DemoPerson {
                 // Up the dial or not far: the needle follows the finger.
                 if (DemoCar.highest(test, repaired) == null) at(hold, 0.75f, 0.2f) else at(hold, 0.1f, 0.6f)
             }
-            else -> Deed.Tap(if (DemoCar.highest(test, repaired) == null) phase.letGo else phase.wontBuild)
+            else -> Deed.Tap(if (DemoCar.highest(test, repaired) == null) phase.letGo else phase.others.first())
         }
     }
 

@@ -69,6 +69,16 @@ class HoldfastModel(
 
     override fun pressure(pa: Double?) = send(pa?.let { Action.BarometerRead(it) } ?: Action.BarometerMissing)
 
+    override fun gauge(look: GaugeLook) = send(
+        when (look) {
+            is GaugeLook.Needle -> Action.GaugeSeen(look.vacuum)
+            is GaugeLook.Gone -> Action.GaugeNotSeen
+        },
+    )
+
+    override fun vibration(recording: VibrationRecording?) =
+        send(recording?.let { Action.VibrationRecorded(it.hz, it.mg) } ?: Action.VibrationNotRecorded)
+
     private suspend fun perform(queued: Action) {
         val action = if (queued is Action.Drag) drag.also { drag = null } ?: return else queued
         when (val answer = core.act(action)) {
@@ -102,6 +112,9 @@ class HoldfastModel(
         is Request.TakePhoto -> phone.takePhoto()
         is Request.PickPhoto -> phone.pickPhoto()
         is Request.ReadBarometer -> phone.readBarometer()
+        is Request.WatchGauge -> phone.watchGauge(request.everyMs.toLong(), request.unit, request.span)
+        is Request.StopWatchingGauge -> phone.stopWatchingGauge()
+        is Request.RecordVibration -> phone.recordVibration(request.forMs.toLong())
         is Request.Share -> phone.share(request.path, request.mime, request.title)
         is Request.Work -> work(request.id)
     }

@@ -22,6 +22,18 @@ interface Phone {
     /** Reads the pressure sensor once; the reading comes by [Answers.pressure]. */
     fun readBarometer()
 
+    /**
+     * Looks at a gauge with a scale from 0 to [span] [unit] each [everyMs] from now on; what is seen comes by
+     * [Answers.gauge].
+     */
+    fun watchGauge(everyMs: Long, unit: String, span: Double)
+
+    /** Looks at the gauge no longer. */
+    fun stopWatchingGauge()
+
+    /** Records for so long how the phone shakes; the recording comes by [Answers.vibration]. */
+    fun recordVibration(forMs: Long)
+
     /** Hands a file to another program. */
     fun share(path: String, mime: String, title: String)
 }
@@ -33,4 +45,22 @@ interface Answers {
 
     /** Absolute pressure in Pa, or null if there is no sensor. */
     fun pressure(pa: Double?)
+
+    /** One look at the gauge. */
+    fun gauge(look: GaugeLook)
+
+    /** How the phone shook, or null if that can't be recorded. */
+    fun vibration(recording: VibrationRecording?)
 }
+
+/** What one look at a gauge brings. */
+sealed interface GaugeLook {
+    /** Where the needle stands, in the gauge's unit; null if it was not seen this time. */
+    data class Needle(val vacuum: Double?) : GaugeLook
+
+    /** Nobody looks, or nobody looks any longer. */
+    data object Gone : GaugeLook
+}
+
+/** How the phone shook: [hz] samples a second of the acceleration, [mg] in thousandths of free fall's. */
+class VibrationRecording(val hz: Double, val mg: List<Double>)

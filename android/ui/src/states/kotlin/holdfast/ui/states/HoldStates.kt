@@ -19,7 +19,7 @@ internal val holdStates = listOf(
             "12 strokes",
             listOf(plain("+1 stroke", Action.Stroke), plain("−1", Action.UnStroke)),
             primary("Let go", Action.LetGo),
-            quiet("It won't get there", Action.WillNotBuild),
+            listOf(quiet("It won't get there", Action.WillNotBuild)),
         ),
         Live("", 292.5f, "17.5 inHg", "a little more"),
     ),

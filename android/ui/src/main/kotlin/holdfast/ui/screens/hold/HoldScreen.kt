@@ -43,7 +43,7 @@ fun HoldBody(frame: Frame, hold: HoldScreen, live: StateFlow<Live>, send: (Actio
                 Gauge(hold, live, send)
                 UnderTheNeedle(live)
                 Strokes(phase, send)
-                WideButton(phase.wontBuild, send)
+                phase.others.forEach { WideButton(it, send) }
             }
             is HoldPhase.Watch -> {
                 Running(live)
