@@ -70,8 +70,7 @@ impl Companion {
         if let Some(key) = said {
             session.notice = Some(NoticeAt::Words { key: key.to_owned() });
         }
-        let mut texts = Texts::new(&facts.locale);
-        texts.show_in(session.settings.shown_unit());
+        let texts = session.settings.texts(&facts.locale);
         let mut companion = Self {
             store,
             data_dir: data_dir.to_owned(),
@@ -100,6 +99,8 @@ impl Companion {
         let (frame, body) = self.shown.clone().unwrap_or_else(|| flow::screen(self));
         Screen {
             rev: self.rev,
+            language: self.texts.language().tag().to_owned(),
+            direction: self.texts.language().direction(),
             frame,
             body,
         }

@@ -35,7 +35,7 @@ impl Companion {
         if self.session.settings.speech.is_on() && self.has(PhonePart::Speech) {
             turn.ask(Request::Speak {
                 text,
-                language: self.texts.language(),
+                language: self.texts.language().tag().to_owned(),
             });
         }
     }
@@ -142,11 +142,6 @@ impl Companion {
             .ok()
             .and_then(|id| self.texts.test_text(&id, what, &args))
             .unwrap_or_default()
-    }
-
-    /// A component's name.
-    pub(crate) fn part_name(&self, component: &str) -> String {
-        self.texts.part(&holdfast_diagnose::ComponentId::new(component))
     }
 
     /// The word of a signal.

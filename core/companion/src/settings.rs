@@ -2,10 +2,14 @@
 
 use serde::{Deserialize, Serialize};
 
+use crate::text::{Language, Texts, locale_of};
+
 /// Settings that outlive a job. Figures are kept as typed, so that a number is shown the way it was entered.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(default)]
 pub(crate) struct Settings {
+    /// Tag of the language; empty where it follows the phone.
+    pub language: String,
     /// Symbol of the unit vacuum is shown in.
     pub shown_unit: String,
     /// Who uses the app.
@@ -47,6 +51,7 @@ pub(crate) struct Settings {
 impl Default for Settings {
     fn default() -> Self {
         Self {
+            language: String::new(),
             shown_unit: "inHg".into(),
             profile: Profile::Owner,
             gauge: GaugeTyped::default(),
@@ -66,6 +71,17 @@ impl Default for Settings {
             business: String::new(),
             paper: "a4".into(),
         }
+    }
+}
+
+impl Settings {
+    /// The wording in the chosen language, else in the phone's, with the chosen unit.
+    pub(crate) fn texts(&self, phone: &str) -> Texts {
+        let locale = locale_of(phone);
+        let language = Language::of_tag(&self.language).unwrap_or_else(|| Language::of(&locale));
+        let mut texts = Texts::in_language(language, &locale);
+        texts.show_in(self.shown_unit());
+        texts
     }
 }
 

@@ -176,7 +176,7 @@ pub(crate) fn remedy(texts: &Texts, job: &JobView, part: &ComponentId) -> String
         Some(Fix::Clean) => "fix-clean",
         Some(Fix::Charge) => "fix-charge",
     };
-    texts.say_with(key, &Args::new().text("part", texts.part(part)))
+    texts.say_with(key, &texts.of_part(part))
 }
 
 fn buttons(texts: &Texts, job: &JobView) -> Vec<Button> {

@@ -310,13 +310,13 @@ fn interrupted_words(texts: &Texts, interrupted: &Interrupted) -> String {
 }
 
 fn repair_words(texts: &Texts, repair: &Repair) -> String {
-    let part = texts.part(&ComponentId::new(repair.component.clone()));
+    let part = ComponentId::new(repair.component.clone());
     let key = if repair.done {
         "log-repair-done"
     } else {
         "log-repair-proposed"
     };
-    let mut words = texts.say_with(key, &Args::new().text("part", part));
+    let mut words = texts.say_with(key, &texts.of_part(&part));
     let torque = repair.torque.trim();
     let torque = if torque.is_empty() {
         String::new()
@@ -362,8 +362,8 @@ fn closed_words(texts: &Texts, closed: &Closed) -> String {
 
 /// A caution by its id, of a test or of the whole job.
 fn caution_words(texts: &Texts, id: &str) -> String {
-    ["caution", "prepare-caution"]
-        .iter()
-        .find_map(|stem| texts.find(&format!("{stem}-{id}"), &Args::new()))
+    texts
+        .caution(id)
+        .or_else(|| texts.find(&format!("prepare-caution-{id}"), &Args::new()))
         .unwrap_or_else(|| id.to_owned())
 }

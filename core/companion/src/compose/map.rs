@@ -313,9 +313,7 @@ fn alt(texts: &Texts, job: &JobView, of: MapOf<'_>, shares: &BTreeMap<ComponentI
             match likeliest {
                 Some((part, share)) => texts.say_with(
                     "map-alt-job",
-                    &Args::new()
-                        .text("part", texts.part(part))
-                        .text("percent", texts.percent(*share)),
+                    &texts.of_part(part).text("percent", texts.percent(*share)),
                 ),
                 None => capital(&texts.say("map-alt-plain")),
             }

@@ -222,7 +222,7 @@ fn look_words(texts: &Texts, seen: &BTreeMap<ComponentId, LookState>) -> String 
         .map(|(part, state)| {
             texts.say_with(
                 "reading-look",
-                &Args::new().text("part", texts.part(part)).text(
+                &texts.of_part(part).text(
                     "state",
                     texts.say(&format!("look-{}-phrase", kebab(state.as_str()))),
                 ),

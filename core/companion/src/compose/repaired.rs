@@ -3,7 +3,7 @@
 use holdfast_diagnose::{Complaint, Outcome, Reading, TestKind, TestResult};
 
 use crate::job::JobView;
-use crate::text::{Args, Texts};
+use crate::text::Texts;
 
 /// A reading with what it says.
 pub(super) type Judged<'a> = (&'a Reading, &'a TestResult);
@@ -52,6 +52,5 @@ pub(crate) fn repaired_sentence(texts: &Texts, job: &JobView) -> Option<String> 
         (true, None) if complained => "repaired-test-only",
         (true, None) => "repaired-test",
     };
-    let part = texts.part(&repair.component.as_str().into());
-    Some(texts.say_with(key, &Args::new().text("part", part)))
+    Some(texts.say_with(key, &texts.of_part(&repair.component.as_str().into())))
 }

@@ -140,7 +140,7 @@ pub(crate) fn caution(texts: &Texts, caution: &CautionRef) -> Caution {
     Caution {
         signal,
         word: texts.say(word),
-        text: texts.say(&format!("caution-{}", caution.id)),
+        text: texts.caution(&caution.id).unwrap_or_default(),
         ack: Acknowledgement::NotAsked,
     }
 }

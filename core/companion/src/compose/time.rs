@@ -1,32 +1,23 @@
 //! Times of entries in words: local time of the place where the entry was made.
 
-use chrono::{DateTime, Datelike, FixedOffset, TimeZone, Timelike};
+use chrono::{DateTime, FixedOffset, TimeZone};
 
-use crate::text::{Args, Texts};
+use crate::text::Texts;
 
-/// The day: "25 November 2026".
+/// The day: "November 25, 2026".
 #[must_use]
 pub(crate) fn date(texts: &Texts, at_ms: i64, offset_min: i32) -> String {
-    local(at_ms, offset_min).map_or_else(String::new, |time| {
-        texts.say_with(
-            "date",
-            &Args::new()
-                .text("day", time.day().to_string())
-                .text("month", texts.say(&format!("month-{}", time.month())))
-                .text("year", time.year().to_string()),
-        )
-    })
+    local(at_ms, offset_min)
+        .and_then(|time| texts.day(time.date_naive()))
+        .unwrap_or_default()
 }
 
-/// Day and minute: "25 November 2026, 09:10".
+/// Day and minute: "November 25, 2026 at 9:10 AM".
 #[must_use]
 pub(crate) fn date_and_time(texts: &Texts, at_ms: i64, offset_min: i32) -> String {
-    texts.say_with(
-        "date-and-time",
-        &Args::new()
-            .text("date", date(texts, at_ms, offset_min))
-            .text("time", clock(at_ms, offset_min)),
-    )
+    local(at_ms, offset_min)
+        .and_then(|time| texts.day_and_minute(time.naive_local()))
+        .unwrap_or_default()
 }
 
 /// The second with its zone, for the record: "2026-11-25 09:10:31 +01:00".
@@ -41,13 +32,6 @@ pub(super) fn stamp(at_ms: i64, offset_min: i32) -> String {
 #[must_use]
 pub(super) fn minute(at_ms: i64, offset_min: i32) -> String {
     local(at_ms, offset_min).map_or_else(String::new, |time| time.format("%Y-%m-%d %H:%M").to_string())
-}
-
-/// The minute: "09:10".
-fn clock(at_ms: i64, offset_min: i32) -> String {
-    local(at_ms, offset_min).map_or_else(String::new, |time| {
-        format!("{:02}:{:02}", time.hour(), time.minute())
-    })
 }
 
 fn local(at_ms: i64, offset_min: i32) -> Option<DateTime<FixedOffset>> {

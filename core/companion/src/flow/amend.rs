@@ -11,7 +11,7 @@
 
 use holdfast_diagnose::{Answer, HoldAnswer, HoldCourse, Reading, TestSpec, Value};
 use holdfast_joblog::TestEvent;
-use holdfast_measure::{PressureUnit, parse_vacuum};
+use holdfast_measure::PressureUnit;
 use serde::{Deserialize, Serialize};
 
 use crate::companion::Companion;
@@ -128,7 +128,7 @@ fn stands(core: &Companion, amend: &AmendAt, place: usize, read: f64) -> Option<
     let unit = amend.hold.unit;
     match amend.typed.get(&id(place)) {
         None => Some(read),
-        Some(text) => parse_vacuum(text, unit, core.most_vacuum(unit))
+        Some(text) => numbers::read_vacuum(core, text, unit, core.most_vacuum(unit))
             .ok()
             .map(|v| unit.from_pressure(v)),
     }
@@ -227,7 +227,7 @@ fn field(
     let typed = amend.typed.get(&id(place));
     let value = typed.map_or_else(|| numbers::plain(core, read), str::to_owned);
     let problem = typed
-        .and_then(|text| parse_vacuum(text, unit, core.most_vacuum(unit)).err())
+        .and_then(|text| numbers::read_vacuum(core, text, unit, core.most_vacuum(unit)).err())
         .map(|error| numbers::problem(core, &error));
     Field {
         unit: unit.symbol().to_owned(),

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use holdfast_diagnose::{Answer, FieldKey, FieldSpec, Quantity, TestSpec, Value};
 use holdfast_joblog::Typed as TypedRecord;
 use holdfast_measure::si::pressure::pascal;
-use holdfast_measure::{Bound, Pressure, PressureUnit, QuantityError, parse_number, parse_vacuum};
+use holdfast_measure::{Bound, Pressure, PressureUnit, QuantityError};
 
 use crate::companion::Companion;
 use crate::flow::{numbers, vibration};
@@ -93,13 +93,13 @@ pub(super) fn value(
                 Meant::No => core.most_vacuum(unit),
                 Meant::Yes => meant(),
             };
-            let vacuum = parse_vacuum(text, unit, most)?;
+            let vacuum = numbers::read_vacuum(core, text, unit, most)?;
             Ok(Some(Value::Number(vacuum.get::<pascal>())))
         }
         quantity => match bound(quantity) {
-            Some(bound) => match (bound.parse(text), values.meant) {
+            Some(bound) => match (numbers::read(core, &bound, text), values.meant) {
                 (Err(QuantityError::OutOfRange { .. }), Meant::Yes) => {
-                    Ok(parse_number(text).ok().map(Value::Number))
+                    Ok(numbers::kept(core, text).map(Value::Number))
                 }
                 (parsed, _) => parsed.map(|figure| Some(Value::Number(figure))),
             },

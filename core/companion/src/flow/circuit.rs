@@ -7,7 +7,9 @@
 //! | `Pick` add a mount, take a part out | the circuit with that edit, logged; what can't be taken out stays, and it is said |
 //! | `Confirm` | the vehicle screen |
 
-use holdfast_diagnose::{Circuit, CircuitChoice, ComponentKind, CustomCircuit, LayoutSummary, layouts};
+use holdfast_diagnose::{
+    Circuit, CircuitChoice, ComponentId, ComponentKind, CustomCircuit, LayoutSummary, layouts,
+};
 use serde_json::Value;
 
 use crate::companion::Companion;
@@ -18,7 +20,6 @@ use crate::flow::parts::{entry, one_of, option, plain, primary, quiet, section, 
 use crate::flow::vehicle::{key, state_circuit};
 use crate::protocol::{Action, Body, FieldId, FormItem, FormScreen, Frame, Pick, Section};
 use crate::session::{At, CircuitDraft, NoticeAt, VehicleDraft};
-use crate::text::Args;
 use crate::turn::Turn;
 
 pub(super) fn act(
@@ -67,7 +68,7 @@ pub(super) fn settle(
     if draft.typed.is_empty() {
         return Ok(());
     }
-    let custom = with_typed(job.choice.to_custom(), &job.circuit, &draft.typed);
+    let custom = with_typed(core, job.choice.to_custom(), &job.circuit, &draft.typed);
     if Circuit::build(&custom.clone().into()).is_err() {
         core.session.notice = Some(NoticeAt::Words {
             key: "circuit-cannot".to_owned(),
@@ -98,7 +99,10 @@ fn part_section(core: &Companion, circuit: &Circuit, draft: &CircuitDraft) -> Se
     for (field, stands) in fields(circuit) {
         let mut drawn = field.field(core, &draft.typed, Some(stands));
         if let FieldId::ChamberVolume { component } | FieldId::HoseLength { component } = &field.id {
-            drawn.label = core.say_with(field.label, &Args::new().text("part", core.part_name(component)));
+            drawn.label = core.say_with(
+                field.label,
+                &core.texts.of_part(&ComponentId::new(component.as_str())),
+            );
         }
         items.push(entry(drawn));
     }
@@ -114,10 +118,7 @@ fn part_section(core: &Companion, circuit: &Circuit, draft: &CircuitDraft) -> Se
     ];
     for part in circuit.components.iter().filter(|c| removable.contains(&c.kind)) {
         let component = part.id.to_string();
-        let label = core.say_with(
-            "circuit-remove",
-            &Args::new().text("part", core.part_name(&component)),
-        );
+        let label = core.say_with("circuit-remove", &core.texts.of_part(&part.id));
         items.push(tap(quiet(
             label,
             Action::Pick {

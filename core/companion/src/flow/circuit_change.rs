@@ -4,6 +4,7 @@ use holdfast_diagnose::{Circuit, CircuitChoice, ComponentId, ComponentKind, Cust
 use holdfast_measure::Bound;
 use serde_json::Value;
 
+use crate::companion::Companion;
 use crate::flow::numbers::NumberField;
 use crate::protocol::{FieldId, Pick};
 use crate::typed::Typed;
@@ -133,7 +134,12 @@ pub(super) fn shared_fields(circuit: &Circuit) -> Vec<(NumberField, f64)> {
 
 /// The circuit with the figures that were typed and are valid. What a template knows by itself is stated as such;
 /// what a person built on is changed by one more edit.
-pub(super) fn with_typed(mut custom: CustomCircuit, circuit: &Circuit, typed: &Typed) -> CustomCircuit {
+pub(super) fn with_typed(
+    core: &Companion,
+    mut custom: CustomCircuit,
+    circuit: &Circuit,
+    typed: &Typed,
+) -> CustomCircuit {
     let template = Circuit::build(&CircuitChoice::Template(custom.template.clone())).ok();
     let is_own = |id: &ComponentId| {
         template
@@ -141,7 +147,7 @@ pub(super) fn with_typed(mut custom: CustomCircuit, circuit: &Circuit, typed: &T
             .is_some_and(|circuit| circuit.component(id).is_some())
     };
     for (field, _) in fields(circuit) {
-        let Some(figure) = field.typed(typed) else {
+        let Some(figure) = field.typed(core, typed) else {
             continue;
         };
         match &field.id {
@@ -164,7 +170,7 @@ pub(super) fn with_typed(mut custom: CustomCircuit, circuit: &Circuit, typed: &T
         }
     }
     for (field, stands) in shared_fields(circuit) {
-        let Some(figure) = field.typed(typed) else {
+        let Some(figure) = field.typed(core, typed) else {
             continue;
         };
         let (low, high) = custom.coil_ohm.unwrap_or(circuit.properties.coil_ohm);

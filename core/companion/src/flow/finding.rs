@@ -17,7 +17,6 @@ use crate::flow::places;
 use crate::job::JobView;
 use crate::protocol::{Action, Body, Button, Frame};
 use crate::session::At;
-use crate::text::Args;
 use crate::turn::Turn;
 
 /// Causes kept with the closed job.
@@ -84,10 +83,7 @@ fn repair_anyway(core: &Companion, job: &JobView) -> Option<Button> {
         .filter(|cause| cause.p >= compose::LIKELY && !job.finding.decided)?;
     let part = &likeliest.faults.first()?.component;
     job.circuit.component(part)?;
-    let label = core.say_with(
-        "finding-repair-anyway",
-        &Args::new().text("part", core.texts.part(part)),
-    );
+    let label = core.say_with("finding-repair-anyway", &core.texts.of_part(part));
     Some(quiet(
         label,
         Action::Repair {

@@ -1,7 +1,7 @@
 //! The events of a vacuum hold test; the table is in [`super::hold`].
 
 use holdfast_joblog::{HoldPoint, Interrupted, Payload, Typed};
-use holdfast_measure::{Pressure, PressureUnit, parse_vacuum};
+use holdfast_measure::{Pressure, PressureUnit};
 use holdfast_report::Point;
 
 use crate::companion::Companion;
@@ -9,7 +9,7 @@ use crate::error::ActError;
 use crate::flow::answered::meant;
 use crate::flow::hold::{HoldAt, Moment, Running, Watcher, never_reached};
 use crate::flow::reading::{Handed, hand_in};
-use crate::flow::{hold_camera, hold_screen};
+use crate::flow::{hold_camera, hold_screen, numbers};
 use crate::protocol::{Action, Buzz, FieldId, PhonePart};
 use crate::session::{At, Stage, TestAt};
 use crate::text::Args;
@@ -294,7 +294,7 @@ fn stands(core: &Companion, typed: &str, unit: PressureUnit, most: Pressure) -> 
     if typed.trim().is_empty() {
         return core.moving.needle;
     }
-    parse_vacuum(typed, unit, most)
+    numbers::read_vacuum(core, typed, unit, most)
         .ok()
         .map(|vacuum| unit.from_pressure(vacuum))
 }

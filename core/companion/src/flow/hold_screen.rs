@@ -44,7 +44,7 @@ pub(super) fn dial(core: &Companion, hold: &HoldAt) -> Option<Dial> {
 fn needle(core: &Companion, hold: &HoldAt, target: f64) -> f64 {
     let typed = match hold {
         HoldAt::First { typed, .. } | HoldAt::Highest { typed, .. } | HoldAt::Read { typed, .. } => {
-            numbers::figure(typed).map(f64::abs)
+            numbers::kept(core, typed).map(f64::abs)
         }
         _ => None,
     };
@@ -206,7 +206,7 @@ fn read(core: &Companion, prompt: &str, hold: &HoldAt, typed: &str, mut others: 
     };
     let most = core.most_vacuum(unit);
     let wrong = (!typed.trim().is_empty())
-        .then(|| holdfast_measure::parse_vacuum(typed, unit, most).err())
+        .then(|| numbers::read_vacuum(core, typed, unit, most).err())
         .flatten();
     if matches!(wrong, Some(QuantityError::OutOfRange { .. })) {
         others.insert(0, plain(core.say("keep-out-of-range"), Action::KeepReading));

@@ -1,6 +1,8 @@
 //! Number fields: one declaration of label, range and unit gives the hint, the problem and the value.
 
-use holdfast_measure::{Bound, NumberError, QuantityError, parse_number};
+use holdfast_measure::{
+    Bound, NumberError, Pressure, PressureUnit, QuantityError, parse_number, parse_vacuum,
+};
 
 use crate::companion::Companion;
 use crate::protocol::{Field, FieldId, Keys};
@@ -30,7 +32,7 @@ impl NumberField {
     /// The field as it is drawn.
     pub(crate) fn field(&self, core: &Companion, typed: &Typed, logged: Option<f64>) -> Field {
         let value = self.shown(core, typed, logged);
-        let problem = match self.bound.parse(&value) {
+        let problem = match read(core, &self.bound, &value) {
             Ok(_) | Err(QuantityError::Number(NumberError::Empty)) => None,
             Err(error) => Some(problem(core, &error)),
         };
@@ -46,8 +48,10 @@ impl NumberField {
     }
 
     /// The value typed, if it is valid; none if nothing was typed over.
-    pub(crate) fn typed(&self, typed: &Typed) -> Option<f64> {
-        typed.get(&self.id).and_then(|text| self.bound.parse(text).ok())
+    pub(crate) fn typed(&self, core: &Companion, typed: &Typed) -> Option<f64> {
+        typed
+            .get(&self.id)
+            .and_then(|text| read(core, &self.bound, text).ok())
     }
 
     /// Whether the field was emptied.
@@ -56,23 +60,51 @@ impl NumberField {
     }
 
     /// The value that holds: typed and valid, emptied, else as logged.
-    pub(crate) fn holds(&self, typed: &Typed, logged: Option<f64>) -> Option<f64> {
+    pub(crate) fn holds(&self, core: &Companion, typed: &Typed, logged: Option<f64>) -> Option<f64> {
         if self.emptied(typed) {
             None
         } else {
-            self.typed(typed).or(logged)
+            self.typed(core, typed).or(logged)
         }
     }
 }
 
-/// A number without trailing zeros, in the language's form.
+/// A number to be edited, without trailing zeros, in the language's form.
 pub(crate) fn plain(core: &Companion, figure: f64) -> String {
-    let decimals = (0..=3).find(|d| {
+    core.texts.editable(figure, decimals(figure))
+}
+
+/// How many decimals a figure has, three at most.
+fn decimals(figure: f64) -> usize {
+    let found = (0..=3).find(|d| {
         let scaled = figure * 10f64.powi(*d);
         (scaled - scaled.round()).abs() < 1e-6
     });
-    core.texts
-        .number(figure, usize::try_from(decimals.unwrap_or(3)).unwrap_or(3))
+    usize::try_from(found.unwrap_or(3)).unwrap_or(3)
+}
+
+/// The figure in a typed text. Read as the locale writes thousands; where that gives more than can be, a mark between
+/// thousands is taken as the decimal mark, which it is on every keyboard.
+pub(crate) fn read(core: &Companion, bound: &Bound, text: &str) -> Result<f64, QuantityError> {
+    let figure = bound.parse(&core.texts.typed_number(text));
+    match (&figure, bound.parse(text)) {
+        (Err(QuantityError::OutOfRange { .. }), Ok(decimal)) => Ok(decimal),
+        _ => figure,
+    }
+}
+
+/// The vacuum in a typed text, read as [`read`] does.
+pub(crate) fn read_vacuum(
+    core: &Companion,
+    text: &str,
+    unit: PressureUnit,
+    most: Pressure,
+) -> Result<Pressure, QuantityError> {
+    let vacuum = parse_vacuum(&core.texts.typed_number(text), unit, most);
+    match (&vacuum, parse_vacuum(text, unit, most)) {
+        (Err(QuantityError::OutOfRange { .. }), Ok(decimal)) => Ok(decimal),
+        _ => vacuum,
+    }
 }
 
 /// The allowed range in words.
@@ -88,7 +120,7 @@ fn range_args(core: &Companion, min: f64, max: f64, unit: &str) -> Args {
         if unit == "Ω" {
             return core.texts.ohms(figure);
         }
-        let number = plain(core, figure);
+        let number = core.texts.number(figure, decimals(figure));
         if unit.is_empty() {
             number
         } else {
@@ -121,7 +153,12 @@ pub(crate) fn problem(core: &Companion, error: &QuantityError) -> String {
     }
 }
 
-/// The figure in a typed text, for fields whose range is checked elsewhere.
+/// The figure in a typed text of which the person says that it stands, whatever its range.
+pub(crate) fn kept(core: &Companion, text: &str) -> Option<f64> {
+    parse_number(&core.texts.typed_number(text)).ok()
+}
+
+/// The figure in a text that is kept, with a point as its decimal mark.
 pub(crate) fn figure(text: &str) -> Option<f64> {
     parse_number(text).ok()
 }

@@ -154,8 +154,8 @@ fn place(core: &Companion, draft: &PrepareDraft) -> PlaceRecord {
         .as_ref()
         .and_then(|job| job.log.place.clone())
         .unwrap_or_default();
-    let altitude_m = ALTITUDE.holds(&draft.typed, there.altitude_m);
-    let typed = AMBIENT.typed(&draft.typed);
+    let altitude_m = ALTITUDE.holds(core, &draft.typed, there.altitude_m);
+    let typed = AMBIENT.typed(core, &draft.typed);
     let logged = if AMBIENT.emptied(&draft.typed) {
         None
     } else {
@@ -173,7 +173,7 @@ fn place(core: &Companion, draft: &PrepareDraft) -> PlaceRecord {
         altitude_m,
         ambient_kpa,
         ambient_from,
-        air_c: AIR.holds(&draft.typed, there.air_c),
+        air_c: AIR.holds(core, &draft.typed, there.air_c),
     }
 }
 
@@ -207,7 +207,7 @@ fn stopped_min(core: &Companion, draft: &PrepareDraft) -> Option<f64> {
         .as_ref()
         .and_then(|job| job.log.engine.as_ref())
         .and_then(|e| e.value.stopped_min);
-    STOPPED.holds(&draft.typed, logged)
+    STOPPED.holds(core, &draft.typed, logged)
 }
 
 fn second_person(core: &Companion, draft: &PrepareDraft) -> bool {

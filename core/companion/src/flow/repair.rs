@@ -87,7 +87,7 @@ pub(super) fn screen(core: &Companion, draft: &RepairDraft) -> (Frame, Body) {
         return pick_part(core, job);
     }
     let part = ComponentId::new(draft.component.clone());
-    let title = core.say_with("repair-title", &Args::new().text("part", core.texts.part(&part)));
+    let title = core.say_with("repair-title", &core.texts.of_part(&part));
     let Some(job) = &core.job else {
         return (Frame::titled(title), core.nothing());
     };

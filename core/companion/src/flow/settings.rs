@@ -13,9 +13,12 @@ use crate::companion::Companion;
 use crate::error::ActError;
 use crate::flow::numbers::{self, NumberField};
 use crate::flow::parts::{any_of, entry, one_of, option, section, text_field, words};
-use crate::protocol::{Action, Body, FieldId, FormItem, FormScreen, Frame, Keys, Pick, Section};
+use crate::protocol::{
+    Action, Body, ChoiceOption, FieldId, FormItem, FormScreen, Frame, Keys, Pick, Section,
+};
 use crate::session::At;
 use crate::settings::Settings;
+use crate::text::Language;
 use crate::turn::Turn;
 use crate::typed::Typed;
 
@@ -125,11 +128,13 @@ pub(super) fn act(
         } => core.session.settings.meter_identity = line(&text),
         Action::Type { field, text } => {
             typed.put(field.clone(), &text);
-            for (number, kept) in fields(&mut core.session.settings) {
-                if number.id == field && number.bound.parse(&text).is_ok() {
-                    kept.clone_from(&text);
+            let mut settings = core.session.settings.clone();
+            for (number, kept) in fields(&mut settings) {
+                if let (true, Ok(figure)) = (number.id == field, numbers::read(core, &number.bound, &text)) {
+                    *kept = figure.to_string();
                 }
             }
+            core.session.settings = settings;
         }
         Action::Pick { pick } => picked(core, pick),
         _ => return Ok(()),
@@ -146,6 +151,11 @@ fn line(text: &str) -> String {
 fn picked(core: &mut Companion, pick: Pick) {
     let settings = &mut core.session.settings;
     match pick {
+        Pick::Language { tag } => {
+            settings.language = tag;
+            core.texts = core.session.settings.texts(&core.facts.locale);
+            return;
+        }
         Pick::ShownUnit { symbol } => settings.shown_unit = symbol,
         Pick::GaugeUnit { symbol } => convert_gauge(settings, symbol),
         Pick::GaugeGrade { grade } => settings.gauge.grade = grade,
@@ -276,10 +286,23 @@ fn shown_section(core: &Companion) -> Section {
     section(
         core.say("settings-shown"),
         vec![
+            one_of(core.say("settings-language"), languages(core)),
             one_of(core.say("settings-shown-unit"), units),
             any_of(core.say("settings-cues"), cues),
         ],
     )
+}
+
+/// The phone's language, then each by its own name.
+fn languages(core: &Companion) -> Vec<ChoiceOption> {
+    let picked = &core.session.settings.language;
+    let language = |tag: &str, label| option(label, picked == tag, Pick::Language { tag: tag.to_owned() });
+    let named = Language::OFFERED
+        .into_iter()
+        .map(|it| language(it.tag(), core.texts.name_of(it)));
+    std::iter::once(language("", core.say("settings-language-phone")))
+        .chain(named)
+        .collect()
 }
 
 fn gauge_section(core: &Companion, typed: &Typed) -> Section {

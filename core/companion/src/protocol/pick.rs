@@ -187,6 +187,11 @@ pub enum Pick {
         /// Its id.
         id: String,
     },
+    /// The language of the screens.
+    Language {
+        /// Its tag, such as `de`; empty for the phone's.
+        tag: String,
+    },
     /// The report's paper.
     Paper {
         /// `a4` or `letter`.

@@ -11,10 +11,24 @@ use super::{
 pub struct Screen {
     /// Grows with every change.
     pub rev: u64,
+    /// BCP 47 tag of the language of its words, for a screen reader.
+    pub language: String,
+    /// Which way that language runs: the layout follows it.
+    pub direction: Direction,
     /// What every screen has.
     pub frame: Frame,
     /// What only this one has.
     pub body: Body,
+}
+
+/// Which way a language runs.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
+pub enum Direction {
+    /// From left to right.
+    LeftToRight,
+    /// From right to left.
+    RightToLeft,
 }
 
 /// What every screen has.

@@ -1,5 +1,7 @@
 //! The values that go into a sentence.
 
+use std::borrow::Cow;
+
 use fluent_bundle::{FluentArgs, FluentValue};
 
 /// The values that go into a sentence, by name.
@@ -17,7 +19,7 @@ impl Args {
 
     /// Words, or an id that a sentence selects by.
     #[must_use]
-    pub fn text(mut self, name: &'static str, words: impl Into<String>) -> Self {
+    pub fn text(mut self, name: impl Into<Cow<'static, str>>, words: impl Into<String>) -> Self {
         self.fluent.set(name, FluentValue::from(words.into()));
         self
     }

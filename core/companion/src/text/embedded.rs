@@ -1,35 +1,29 @@
 //! The Fluent files, part of the program.
 
-use unic_langid::LanguageIdentifier;
+/// The files of a language by name.
+pub(super) type Files = &'static [(&'static str, &'static str)];
 
-/// Every English file by name.
-pub(super) const FILES: &[(&str, &str)] = &[
-    ("terms.ftl", include_str!("../../texts/en/terms.ftl")),
-    ("quantities.ftl", include_str!("../../texts/en/quantities.ftl")),
-    ("parts.ftl", include_str!("../../texts/en/parts.ftl")),
-    ("tests.ftl", include_str!("../../texts/en/tests.ftl")),
-    ("holds.ftl", include_str!("../../texts/en/holds.ftl")),
-    ("electric.ftl", include_str!("../../texts/en/electric.ftl")),
-    ("faults.ftl", include_str!("../../texts/en/faults.ftl")),
-    ("repairs.ftl", include_str!("../../texts/en/repairs.ftl")),
-    ("cautions.ftl", include_str!("../../texts/en/cautions.ftl")),
-    ("choices.ftl", include_str!("../../texts/en/choices.ftl")),
-    ("states.ftl", include_str!("../../texts/en/states.ftl")),
-    ("readings.ftl", include_str!("../../texts/en/readings.ftl")),
-    ("log.ftl", include_str!("../../texts/en/log.ftl")),
-    ("finding.ftl", include_str!("../../texts/en/finding.ftl")),
-    ("messages.ftl", include_str!("../../texts/en/messages.ftl")),
-    ("problems.ftl", include_str!("../../texts/en/problems.ftl")),
-    ("report.ftl", include_str!("../../texts/en/report.ftl")),
-    ("screens.ftl", include_str!("../../texts/en/screens.ftl")),
-];
+/// The same files for each language, from its folder.
+macro_rules! files {
+    ($folder:literal) => {
+        files!($folder; "terms", "quantities", "parts", "tests", "holds", "electric", "faults", "repairs", "cautions",
+            "choices", "states", "readings", "log", "finding", "messages", "problems", "report", "screens")
+    };
+    ($folder:literal; $($file:literal),+) => {
+        &[$((
+            concat!($file, ".ftl"),
+            include_str!(concat!("../../texts/", $folder, "/", $file, ".ftl")),
+        )),+]
+    };
+}
+
+pub(super) const ENGLISH: Files = files!("en");
+pub(super) const GERMAN: Files = files!("de");
+pub(super) const SPANISH: Files = files!("es");
+pub(super) const FRENCH: Files = files!("fr");
 
 /// British words for the terms that differ from American ones.
 pub(super) const BRITISH_TERMS: &str = include_str!("../../texts/en-GB/terms.ftl");
 
-/// Whether a locale says bonnet and earth rather than hood and ground.
-pub(super) fn speaks_british(language: &LanguageIdentifier) -> bool {
-    language
-        .region
-        .is_some_and(|region| matches!(region.as_str(), "GB" | "IE" | "AU" | "NZ" | "ZA" | "IN"))
-}
+/// The languages by their own names, and what they all share.
+pub(super) const SHARED: &str = include_str!("../../texts/shared.ftl");

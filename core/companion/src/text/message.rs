@@ -9,7 +9,7 @@ impl Texts {
     /// A message in words.
     ///
     /// Quantities go in twice, `$x` as text and `$x-n` as number for plurals; a part, test or fault goes in by its
-    /// name, and a part once more as `$x-id`, for sentences that differ by part.
+    /// name, a part also in the forms its language has.
     #[must_use]
     pub fn message(&self, message: &Message) -> String {
         let args = message
@@ -29,7 +29,7 @@ impl Texts {
         match arg {
             Arg::Text(id) => args.text(name, self.say(id.as_str())),
             Arg::Words(words) => args.text(name, words.as_str()),
-            Arg::Part(part) => args.text(name, self.part(part)),
+            Arg::Part(part) => self.with_part(args, name, part),
             Arg::Test(test) => args.text(name, self.test_title(test)),
             Arg::Fault(fault) => args.text(name, self.fault(fault)),
             Arg::Pressure(vacuum) => args.quantity(name, self.vacuum(*vacuum), self.shown_number(*vacuum)),

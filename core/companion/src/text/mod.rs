@@ -8,52 +8,65 @@ mod args;
 #[cfg(test)]
 mod checks;
 mod embedded;
+mod figures;
+mod language;
 mod message;
 mod names;
+mod pseudo;
 mod quantity;
 #[cfg(test)]
 mod uses;
 
 pub use args::Args;
+pub use language::Language;
 pub(crate) use names::kebab;
 pub use names::{capital, sentence};
 
 use std::borrow::Cow;
 
+use figures::Figures;
+
 use fluent_bundle::{FluentError, FluentResource, concurrent::FluentBundle};
 use holdfast_measure::PressureUnit;
+use icu_locale_core::{Locale, locale};
 use unic_langid::LanguageIdentifier;
 
 /// The wording in one language, with the units a person wants to see.
 pub struct Texts {
     bundle: FluentBundle<FluentResource>,
-    language: LanguageIdentifier,
+    language: Language,
+    figures: Figures,
     unit: PressureUnit,
 }
 
 impl Texts {
     /// The wording for a phone's locale, a BCP 47 tag such as `en-GB`.
     ///
-    /// English is the only language; its regional words (hood or bonnet, ground or earth) follow the locale. An
-    /// unreadable tag is treated as `en-US`.
+    /// An unreadable tag is treated as `en-US`.
     #[must_use]
     pub fn new(locale: &str) -> Self {
-        let asked: Option<LanguageIdentifier> = locale.parse().ok();
-        let language = asked
-            .filter(|asked| asked.language.as_str() == "en")
-            .or_else(|| "en-US".parse().ok())
-            .unwrap_or_default();
-        let mut bundle = FluentBundle::new_concurrent(vec![language.clone()]);
+        let locale = locale_of(locale);
+        Self::in_language(Language::of(&locale), &locale)
+    }
+
+    /// The wording in a language, numbers and dates as the phone's locale has them where it speaks that language.
+    #[must_use]
+    pub fn in_language(language: Language, phone: &Locale) -> Self {
+        let figures = language.figures_of(phone);
+        let plurals: LanguageIdentifier = figures.id.language.as_str().parse().unwrap_or_default();
+        let mut bundle = FluentBundle::new_concurrent(vec![plurals]);
         bundle.set_use_isolating(false);
-        for (_, source) in embedded::FILES {
+        bundle.set_transform(language.transform());
+        for (_, source) in language.files() {
             bundle.add_resource_overriding(parsed(source));
         }
-        if embedded::speaks_british(&language) {
-            bundle.add_resource_overriding(parsed(embedded::BRITISH_TERMS));
+        for source in language.instead().into_iter().chain([embedded::SHARED]) {
+            bundle.add_resource_overriding(parsed(source));
         }
         Self {
             bundle,
             language,
+            figures: Figures::new(&figures),
             unit: PressureUnit::InHg,
         }
     }
@@ -69,10 +82,16 @@ impl Texts {
         self.unit
     }
 
-    /// BCP 47 tag of the language of the words, for a voice.
+    /// A language by its own name.
     #[must_use]
-    pub fn language(&self) -> String {
-        self.language.to_string()
+    pub fn name_of(&self, language: Language) -> String {
+        self.say(&format!("language-{}", language.tag().to_lowercase()))
+    }
+
+    /// The language of the words.
+    #[must_use]
+    pub fn language(&self) -> Language {
+        self.language
     }
 
     /// The words for a key without arguments.
@@ -134,6 +153,12 @@ impl Texts {
             ),
         }
     }
+}
+
+/// A phone's locale; American English where its tag does not read.
+#[must_use]
+pub fn locale_of(tag: &str) -> Locale {
+    tag.replace('_', "-").parse().unwrap_or(locale!("en-US"))
 }
 
 /// A Fluent source as a resource. What can't be parsed is left out; the tests parse every file strictly.

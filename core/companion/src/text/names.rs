@@ -1,51 +1,131 @@
 //! Names: components, tests, faults, and the texts that belong to each of them.
 
 use holdfast_diagnose::{ComponentId, FaultId, TestId};
+use holdfast_measure::PressureUnit;
 
 use super::{Args, Texts};
 
+/// Vacuum that is not to be passed, inHg. Common practice, no source.
+const DEEPEST_INHG: f64 = 25.0;
+
+/// Ways a part's name stands in a sentence; a language has those that its `parts.ftl` gives a `form-…`: with its article
+/// as the one that acts, as the one acted on, after "at", after "of", after "to".
+const FORMS: [&str; 5] = ["the", "acc", "dat", "of", "to"];
+
+/// A part's name with what the words around it agree with, as the language's `parts.ftl` has it.
+#[derive(Default)]
+struct Noun {
+    name: String,
+    gender: String,
+    elides: String,
+}
+
+impl Noun {
+    fn args(&self) -> Args {
+        Args::new()
+            .text("part", self.name.as_str())
+            .text("gender", self.gender.as_str())
+            .text("elides", self.elides.as_str())
+    }
+}
+
 impl Texts {
-    /// A component as it stands after "the": "front mount".
+    /// A component by its bare name: "front mount".
     #[must_use]
     pub fn part(&self, part: &ComponentId) -> String {
-        self.part_by_id(part.as_str())
+        self.noun(part).name
     }
 
-    fn part_by_id(&self, id: &str) -> String {
-        self.known_part(id).unwrap_or_else(|| id.replace('_', " "))
+    /// The values of a sentence about a component.
+    ///
+    /// `$part` is its bare name. A language that inflects says in its `parts.ftl` how a name stands in a sentence, by
+    /// gender (`form-the` and so on), and gets each of these forms as `$part-the` …, the first also as
+    /// `$part-start` for the start of a sentence; `$part-gender` is for words that agree with it.
+    #[must_use]
+    pub fn of_part(&self, part: &ComponentId) -> Args {
+        self.with_part(Args::new(), "part", part)
+    }
+
+    /// Adds a component to the values of a sentence, see [`Texts::of_part`].
+    #[must_use]
+    pub(super) fn with_part(&self, args: Args, name: &str, part: &ComponentId) -> Args {
+        let noun = self.noun(part);
+        let own = noun.args();
+        let form = |form: &str| self.find(&format!("form-{form}"), &own);
+        let mut args = FORMS.iter().fold(args, |args, it| match form(it) {
+            Some(words) => args.text(format!("{name}-{it}"), words),
+            None => args,
+        });
+        if let Some(words) = form("the") {
+            args = args.text(format!("{name}-start"), capital(&words));
+        }
+        args.text(format!("{name}-gender"), noun.gender)
+            .text(name.to_owned(), noun.name)
+    }
+
+    fn noun(&self, part: &ComponentId) -> Noun {
+        let id = part.as_str();
+        self.known_noun(id).unwrap_or_else(|| Noun {
+            name: id.replace('_', " "),
+            ..Noun::default()
+        })
     }
 
     /// A part's name: its own, a side with the name of the rest, or the name of the stem with a number.
-    fn known_part(&self, id: &str) -> Option<String> {
-        if let Some(name) = self.find(&format!("part-{}", kebab(id)), &Args::new()) {
-            return Some(name);
+    fn known_noun(&self, id: &str) -> Option<Noun> {
+        let key = format!("part-{}", kebab(id));
+        if let Some(name) = self.find(&key, &Args::new()) {
+            let about = |what| {
+                self.find(&format!("{key}.{what}"), &Args::new())
+                    .unwrap_or_default()
+            };
+            return Some(Noun {
+                name,
+                gender: about("gender"),
+                elides: about("elides"),
+            });
         }
         if let Some((side, rest)) = id.split_once('_')
-            && let Some(side) = self.find(&format!("side-{side}"), &Args::new())
+            && self
+                .find(&format!("side-{side}"), &Noun::default().args())
+                .is_some()
         {
-            let part = self.known_part(rest)?;
-            return Some(self.say_with("part-of-side", &Args::new().text("side", side).text("part", part)));
+            let noun = self.known_noun(rest)?;
+            let side = self.say_with(&format!("side-{side}"), &noun.args());
+            let name = self.say_with("part-of-side", &noun.args().text("side", side));
+            return Some(Noun { name, ..noun });
         }
         let (stem, number) = id.rsplit_once('_')?;
         if !is_ordinal(number) {
             return None;
         }
-        let part = self.known_part(stem)?;
-        let args = Args::new()
-            .text("part", part)
-            .text("number", number.to_uppercase());
-        Some(self.say_with("part-numbered", &args))
+        let noun = self.known_noun(stem)?;
+        let name = self.say_with(
+            "part-numbered",
+            &noun.args().text("number", number.to_uppercase()),
+        );
+        Some(Noun { name, ..noun })
     }
 
     #[cfg(test)]
     pub(super) fn knows_part(&self, id: &str) -> bool {
-        self.known_part(id).is_some()
+        self.known_noun(id).is_some()
     }
 
     /// A component at the start of a line: "Front mount".
     #[must_use]
     pub fn part_title(&self, part: &ComponentId) -> String {
         capital(&self.part(part))
+    }
+
+    /// A caution by its id. `$most` is the deepest vacuum a diaphragm has to bear.
+    #[must_use]
+    pub fn caution(&self, id: &str) -> Option<String> {
+        let deepest = self
+            .unit()
+            .from_pressure(PressureUnit::InHg.to_pressure(DEEPEST_INHG));
+        let most = self.with_unit(&self.two_figures(deepest), self.unit().symbol());
+        self.find(&format!("caution-{id}"), &Args::new().text("most", most))
     }
 
     /// What a component is and does, for someone who never saw one.
@@ -87,7 +167,7 @@ impl Texts {
     #[must_use]
     pub fn test_text(&self, test: &TestId, what: &str, args: &Args) -> Option<String> {
         let args = match &test.part {
-            Some(part) => args.clone().text("part", self.part(part)),
+            Some(part) => self.with_part(args.clone(), "part", part),
             None => args.clone(),
         };
         test_keys(test)
@@ -99,7 +179,7 @@ impl Texts {
     #[must_use]
     pub fn test_texts(&self, test: &TestId, what: &str, args: &Args) -> Vec<String> {
         let args = match &test.part {
-            Some(part) => args.clone().text("part", self.part(part)),
+            Some(part) => self.with_part(args.clone(), "part", part),
             None => args.clone(),
         };
         test_keys(test)
@@ -115,7 +195,7 @@ impl Texts {
         if fault.mode.is_empty() {
             return self.say("fault-other");
         }
-        let args = Args::new().text("part", self.part(&fault.component));
+        let args = self.of_part(&fault.component);
         let mode = kebab(&fault.mode);
         families(fault.component.as_str())
             .iter()
@@ -141,7 +221,7 @@ impl Texts {
     /// What to do about a part and what to mind, in order; the last lines hold for every repair.
     #[must_use]
     pub fn repair_lines(&self, part: &ComponentId) -> Vec<String> {
-        let args = Args::new().text("part", self.part(part));
+        let args = self.of_part(part);
         let mut lines = families(part.as_str())
             .iter()
             .map(|family| self.numbered(&format!("repair-{family}"), &args))

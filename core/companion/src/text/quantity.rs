@@ -1,7 +1,9 @@
 //! Quantities as a person reads them: number, no-break space, unit, with no more decimals than mean something.
 
+use chrono::{Datelike, NaiveDate, NaiveDateTime, Timelike};
 use holdfast_measure::{Pressure, PressureUnit};
 
+use super::figures::Thousands;
 use super::{Args, Texts};
 
 impl Texts {
@@ -102,13 +104,19 @@ impl Texts {
         if percent < 0.5 {
             return self.say("quantity-under-1-percent");
         }
-        self.with_unit(&self.number(percent, 0), "%")
+        self.percents(&self.number(percent, 0))
+    }
+
+    /// A figure in percent.
+    #[must_use]
+    pub fn percents(&self, figure: &str) -> String {
+        self.say_with("quantity-percent", &Args::new().text("number", figure))
     }
 
     /// A leak in standard cm³/min, to two figures.
     #[must_use]
     pub fn leak(&self, std_cm3_min: f64) -> String {
-        self.with_unit(&self.two_figures(std_cm3_min), "std cm³/min")
+        self.with_unit(&self.two_figures(std_cm3_min), &self.say("unit-leak"))
     }
 
     /// A leak's figure alone, to two figures, beside another one that bears the unit.
@@ -145,7 +153,10 @@ impl Texts {
     /// Revolutions a minute, to the nearest ten.
     #[must_use]
     pub fn rpm(&self, rpm: f64) -> String {
-        self.with_unit(&self.number((rpm / 10.0).round() * 10.0, 0), "rpm")
+        self.with_unit(
+            &self.number((rpm / 10.0).round() * 10.0, 0),
+            &self.say("unit-rpm"),
+        )
     }
 
     /// How many times as much: "2.4 times", whole from ten on, two figures from a hundred on, never over a thousand.
@@ -173,21 +184,41 @@ impl Texts {
         if !value.is_finite() {
             return self.say("quantity-no-number");
         }
-        let plain = format!("{value:.decimals$}");
-        let zero = plain.chars().all(|c| matches!(c, '-' | '0' | '.'));
-        let unsigned = plain.trim_start_matches('-');
-        let marked = unsigned.replace('.', &self.say("quantity-decimal-mark"));
-        if plain.starts_with('-') && !zero {
-            format!("\u{2212}{marked}")
-        } else {
-            marked
+        self.figures.number(value, decimals, Thousands::Apart)
+    }
+
+    /// A number to be edited: as [`Texts::number`], nothing between the thousands.
+    #[must_use]
+    pub fn editable(&self, value: f64, decimals: usize) -> String {
+        if !value.is_finite() {
+            return String::new();
         }
+        self.figures.number(value, decimals, Thousands::Together)
+    }
+
+    /// A typed number as [`holdfast_measure::parse_number`] reads it: this locale's thousands together.
+    #[must_use]
+    pub fn typed_number(&self, typed: &str) -> String {
+        self.figures.without_groups(typed)
     }
 
     /// The language's decimal mark.
     #[must_use]
     pub fn decimal_mark(&self) -> char {
-        self.say("quantity-decimal-mark").chars().next().unwrap_or('.')
+        self.figures.decimal_mark()
+    }
+
+    /// A day in full: "November 25, 2026".
+    #[must_use]
+    pub fn day(&self, day: NaiveDate) -> Option<String> {
+        self.figures.day(parts_of(day)?)
+    }
+
+    /// A day in full with the minute: "November 25, 2026 at 9:10 AM".
+    #[must_use]
+    pub fn day_and_minute(&self, time: NaiveDateTime) -> Option<String> {
+        let minute = (u8::try_from(time.hour()).ok()?, u8::try_from(time.minute()).ok()?);
+        self.figures.minute(parts_of(time.date())?, minute)
     }
 
     /// A number to two figures: "0.22", "4.1", "41", "410".
@@ -206,4 +237,9 @@ impl Texts {
         };
         self.number(rounded, decimals)
     }
+}
+
+fn parts_of(day: NaiveDate) -> Option<(i32, u8, u8)> {
+    let month = u8::try_from(day.month()).ok()?;
+    Some((day.year(), month, u8::try_from(day.day()).ok()?))
 }

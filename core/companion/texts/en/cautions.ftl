@@ -31,7 +31,7 @@ caution-gentle-heat = A hair dryer only, no heat gun or flame. Fuel fumes can ca
 
 ## Vacuum
 
-caution-no-over-vacuum = Never above 25{"\u00A0"}inHg: diaphragms tear.
+caution-no-over-vacuum = Never above { $most }: diaphragms tear.
 caution-never-blow = Never blow air into a mount or valve. No flammable cleaner sprayed to find leaks.
 caution-nipples-snap = Plastic nipples snap. Twist the hose, don't pull.
 caution-keep-arrow = Refit it with its arrow the same way.

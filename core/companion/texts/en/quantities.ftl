@@ -1,7 +1,9 @@
 ### Numbers with units, and lists.
 
 quantity = { $number }{"\u00A0"}{ $unit }
-quantity-decimal-mark = .
+quantity-percent = { $number }{"\u00A0"}%
+unit-rpm = rpm
+unit-leak = std cm³/min
 quantity-times = times
 quantity-over-1000-times = over 1,000{"\u00A0"}times
 quantity-no-number = no number

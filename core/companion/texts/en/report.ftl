@@ -48,10 +48,10 @@ report-caption-photo = Photo
 
 report-evidence = Evidence
 report-record = Full record
-report-page = Page {"{"}page{"}"} of {"{"}pages{"}"}
+report-page = Page {"{page}"} of {"{pages}"}
 report-digest = Record digest
 report-written-by = Written by
-report-figure = Figure {"{"}number{"}"}
+report-figure = Figure {"{number}"}
 report-software = Holdfast { $version }
 
 ## The record

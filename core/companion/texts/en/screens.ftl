@@ -268,6 +268,8 @@ report-file-title = Engine mount report
 
 settings-title = Settings
 settings-shown = Show and speak
+settings-language = Language
+settings-language-phone = As on this phone
 settings-shown-unit = Show vacuum in
 settings-cues = During a hold
 settings-speech = Speak

@@ -27,20 +27,3 @@ map-alt-look = The circuit with what you have seen so far.
 map-suspicion = suspect { $percent }
 map-state-good = tested, good
 map-state-bad = tested, bad
-
-## Dates
-
-date = { $day } { $month } { $year }
-date-and-time = { $date }, { $time }
-month-1 = January
-month-2 = February
-month-3 = March
-month-4 = April
-month-5 = May
-month-6 = June
-month-7 = July
-month-8 = August
-month-9 = September
-month-10 = October
-month-11 = November
-month-12 = December

@@ -38,8 +38,10 @@ pub(super) fn cares(job: &JobView) -> Vec<(Signal, &'static str)> {
 /// What was done about it with the figures before and after, or what is proposed.
 pub(super) fn repair(texts: &Texts, job: &JobView) -> String {
     if let Some(repair) = job.repaired() {
-        let part = texts.part(&repair.component.as_str().into());
-        let done = texts.say_with("report-repaired", &Args::new().text("part", part));
+        let done = texts.say_with(
+            "report-repaired",
+            &texts.of_part(&repair.component.as_str().into()),
+        );
         return match retested(job) {
             Some((before, after)) => format!("{done} {}", compared(texts, job, before, after)),
             None => format!("{done} {}", texts.say("report-not-retested")),

@@ -199,8 +199,8 @@ fn also_seen(texts: &Texts, job: &JobView) -> Vec<String> {
             capital(
                 &texts.say_with(
                     "report-seen-part",
-                    &Args::new()
-                        .text("part", texts.part(part))
+                    &texts
+                        .of_part(part)
                         .text("state", texts.say(&format!("look-{state}-phrase"))),
                 ),
             )

@@ -55,7 +55,7 @@ pub(crate) fn report(texts: &Texts, job: &JobView, wishes: &ReportWishes<'_>) ->
         record.splice(1..1, std::iter::once(heading).chain(evidence.drain(..)));
     }
     Report {
-        language: texts.language(),
+        language: texts.language().tag().to_owned(),
         title: title(texts, job),
         written: Written { at_ms, offset_min },
         business: business(wishes.business),

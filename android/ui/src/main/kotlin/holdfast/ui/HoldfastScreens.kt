@@ -12,11 +12,15 @@ import androidx.compose.foundation.layout.windowInsetsPadding
 import androidx.compose.foundation.rememberScrollState
 import androidx.compose.foundation.verticalScroll
 import androidx.compose.runtime.Composable
+import androidx.compose.runtime.CompositionLocalProvider
 import androidx.compose.runtime.collectAsState
 import androidx.compose.runtime.getValue
 import androidx.compose.ui.Modifier
+import androidx.compose.ui.platform.LocalLayoutDirection
+import androidx.compose.ui.unit.LayoutDirection
 import holdfast.core.Action
 import holdfast.core.Body
+import holdfast.core.Direction
 import holdfast.core.Live
 import holdfast.core.Screen
 import holdfast.ui.bridge.HoldfastModel
@@ -56,9 +60,18 @@ fun HoldfastScreens(model: HoldfastModel) {
     }
 }
 
-/** One screen of the core. */
+/** One screen of the core, laid out the way its language runs. */
 @Composable
 fun ScreenView(screen: Screen, live: StateFlow<Live>, send: (Action) -> Unit) {
+    val direction = when (screen.direction) {
+        Direction.LEFT_TO_RIGHT -> LayoutDirection.Ltr
+        Direction.RIGHT_TO_LEFT -> LayoutDirection.Rtl
+    }
+    CompositionLocalProvider(LocalLayoutDirection provides direction) { BodyView(screen, live, send) }
+}
+
+@Composable
+private fun BodyView(screen: Screen, live: StateFlow<Live>, send: (Action) -> Unit) {
     val frame = screen.frame
     when (val body = screen.body) {
         is Body.Jobs -> JobsBody(frame, body.jobs, send)

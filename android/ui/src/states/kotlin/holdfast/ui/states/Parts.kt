@@ -9,6 +9,7 @@ import holdfast.core.Caution
 import holdfast.core.Choice
 import holdfast.core.ChoiceKind
 import holdfast.core.ChoiceOption
+import holdfast.core.Direction
 import holdfast.core.Field
 import holdfast.core.FieldId
 import holdfast.core.Frame
@@ -25,7 +26,7 @@ import holdfast.core.Signal
 data class State(val name: String, val screen: Screen)
 
 internal fun state(name: String, title: String, body: Body, frame: Frame = frame(title)) =
-    State(name, Screen(1uL, frame, body))
+    State(name, Screen(1uL, "en-US", Direction.LEFT_TO_RIGHT, frame, body))
 
 internal fun frame(title: String, back: Boolean = true) = Frame(
     title = title,

@@ -1,0 +1,4 @@
+### Wörter, die an mehreren Stellen stehen.
+
+-ground = Masse
+-lift = Hebebühne

@@ -1,0 +1,4 @@
+### Palabras que aparecen en varios sitios.
+
+-ground = masa
+-lift = elevador

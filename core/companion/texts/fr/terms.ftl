@@ -1,0 +1,4 @@
+### Mots qui servent à plusieurs endroits.
+
+-ground = masse
+-lift = pont élévateur
