@@ -59,6 +59,8 @@ impl Companion {
                 Payload::Profile(it) => job.log.profile.as_ref() == Some(it),
                 Payload::Instruments(it) => job.log.instruments.as_ref() == Some(it),
                 Payload::Limit(it) => job.log.limit == *it,
+                // Nobody named is stated by saying nothing.
+                Payload::Workshop(it) => job.log.workshop.clone().unwrap_or_default() == *it,
                 _ => false,
             });
             if !stated {

@@ -2,6 +2,7 @@
 //! each action that changes it, so that a killed process reopens where it was.
 
 use holdfast_diagnose::CarState;
+use holdfast_joblog::{CostKind, Decision};
 use serde::{Deserialize, Serialize};
 
 use crate::flow::hold::HoldAt;
@@ -80,6 +81,10 @@ pub(crate) enum At {
     Repaired(RepairDraft),
     /// The report.
     Report,
+    /// What the work costs.
+    Costs(CostsDraft),
+    /// What the customer says to it.
+    Approval(ApprovalDraft),
     /// The log.
     Log,
     /// Settings; where the way back leads.
@@ -388,4 +393,55 @@ pub(crate) struct RepairDraft {
     pub component: String,
     /// Fields.
     pub typed: Typed,
+}
+
+/// Costs in hand, as typed.
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+pub(crate) struct CostsDraft {
+    /// Whether they are foreseen or charged.
+    pub stage: StageTyped,
+    /// The currency's code.
+    pub currency: String,
+    /// Tax on parts and other things, percent.
+    pub tax_parts: String,
+    /// Tax on labour, percent.
+    pub tax_labour: String,
+    /// How long an estimate is good, days.
+    pub valid_days: String,
+    /// The lines.
+    pub lines: Vec<CostTyped>,
+}
+
+/// Whether costs are foreseen or charged.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+pub(crate) enum StageTyped {
+    /// An estimate.
+    #[default]
+    Estimate,
+    /// Charged.
+    Charged,
+}
+
+/// A line of the costs as typed.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub(crate) struct CostTyped {
+    /// What is paid for.
+    pub kind: CostKind,
+    /// In words.
+    pub words: String,
+    /// How much.
+    pub quantity: String,
+    /// Price of one.
+    pub price: String,
+}
+
+/// A customer's word in hand.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub(crate) struct ApprovalDraft {
+    /// Fields.
+    pub typed: Typed,
+    /// What is said.
+    pub decision: Decision,
+    /// Strokes on the pad, in its units.
+    pub strokes: Vec<Vec<[f32; 2]>>,
 }

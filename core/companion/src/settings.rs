@@ -42,8 +42,16 @@ pub(crate) struct Settings {
     pub buzz: Switch,
     /// Tools at hand, by id; offered again for the next job.
     pub tools: Vec<String>,
-    /// The technician or workshop, for the report.
+    /// The workshop, for the report: its name on the first line.
     pub business: String,
+    /// The technician, for the report.
+    pub technician: String,
+    /// The currency's code as used last, or empty.
+    pub currency: String,
+    /// Tax on parts as used last, percent.
+    pub tax_parts: String,
+    /// Tax on labour as used last, percent.
+    pub tax_labour: String,
     /// The report's paper.
     pub paper: String,
 }
@@ -69,6 +77,10 @@ impl Default for Settings {
             buzz: Switch::On,
             tools: Vec::new(),
             business: String::new(),
+            technician: String::new(),
+            currency: String::new(),
+            tax_parts: String::new(),
+            tax_labour: String::new(),
             paper: "a4".into(),
         }
     }

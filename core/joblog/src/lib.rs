@@ -5,6 +5,7 @@
 mod entry;
 mod error;
 mod fold;
+pub mod money;
 mod payload;
 mod photo;
 mod plate;
@@ -15,10 +16,11 @@ pub use entry::{DeviceId, Entry, EntryKey, IdError, JobId, Stamp};
 pub use error::{OpenError, UseError};
 pub use fold::{Dated, JobState, PhotoState, RecordLine, Standing, TestEvent, fold};
 pub use payload::{
-    Acknowledged, Binned, CarState, CauseRecord, CircuitStated, Closed, Complaint, Content, Correction,
-    Engine, GaugeRecord, HoldPoint, Instruments, Interrupted, Limit, MarkRecord, MarkShapeRecord,
-    MeterRecord, Note, Opened, Payload, Photo, PhotoFormat, PhotoMarked, Place, Profile, Reading, Repair,
-    ReportMade, SecondPerson, Skipped, Subject, Tools, TraceChunk, Typed, Undo, Vehicle,
+    Acknowledged, Approval, Binned, CarState, CauseRecord, CircuitStated, Closed, Complaint, Content,
+    Correction, CostKind, CostLine, CostStage, Costs, Decision, Engine, GaugeRecord, HoldPoint, Instruments,
+    Interrupted, Limit, MarkRecord, MarkShapeRecord, MeterRecord, Note, Opened, Payload, Photo, PhotoFormat,
+    PhotoMarked, Place, Profile, Reading, Repair, ReportMade, SecondPerson, Signature, Skipped, Subject,
+    Tools, TraceChunk, Typed, Undo, Vehicle, Workshop,
 };
 pub use photo::{ImportError, ImportStage, Imported, Photos, Rendition};
 pub use plate::normal as plate_for_search;

@@ -13,10 +13,11 @@ pub use diagram::connector::{ConnectorFace, GroundPlace, Pin, connector_face};
 pub use diagram::gauge::{Dial, gauge};
 pub use diagram::hold_chart::{FitPoint, HoldChart, HoldSeries, LimitLine, hold_chart};
 pub use diagram::photo::{PhotoMark, PhotoScene, Spot, photo};
+pub use diagram::signature::{PAD, SignaturePad, signature, signature_pad};
 pub use diagram::state::{Lead, State};
 pub use document::{
-    Align, Block, Business, Column, Fact, Figure, Finding, Page, Paper, PdfError, Report, ReportWords,
-    Section, SignLine, Signal, Table, Written, pages, render_pdf,
+    Align, Attachment, Block, Business, Column, Fact, Figure, Finding, Page, Paper, PdfError, Report,
+    ReportWords, Section, SignLine, Signal, Table, Written, pages, render_pdf,
 };
 pub use render::{RenderError, render_png};
 pub use scene::{Anchor, Dash, Ends, Item, Point, Role, Scene, Stroke, Weight};

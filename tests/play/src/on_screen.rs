@@ -7,7 +7,10 @@ use holdfast_companion::{
 /// The forms on a screen, whatever it is.
 fn sections(screen: &Screen) -> &[Section] {
     match &screen.body {
-        Body::Vehicle { form } | Body::Prepare { form } | Body::Settings { form } => &form.sections,
+        Body::Vehicle { form } | Body::Prepare { form } | Body::Settings { form } | Body::Costs { form } => {
+            &form.sections
+        }
+        Body::Approval { approval } => &approval.sections,
         Body::Repaired { repair } => &repair.sections,
         Body::Report { report } => &report.sections,
         _ => &[],
@@ -112,7 +115,13 @@ pub(crate) fn buttons(screen: &Screen) -> Vec<&Button> {
             all.push(&jobs.new_job);
             all.extend(jobs.rows.iter().flat_map(|row| [&row.open, &row.bin]));
         }
-        Body::Vehicle { form } | Body::Prepare { form } | Body::Settings { form } => all.extend(&form.next),
+        Body::Vehicle { form } | Body::Prepare { form } | Body::Settings { form } | Body::Costs { form } => {
+            all.extend(&form.next)
+        }
+        Body::Approval { approval } => {
+            all.extend(&approval.pad_buttons);
+            all.push(&approval.next);
+        }
         Body::Overview { overview } => {
             all.push(&overview.next.go);
             all.extend(overview.tests.iter().map(|row| &row.open));
@@ -154,11 +163,15 @@ pub(crate) fn buttons(screen: &Screen) -> Vec<&Button> {
         Body::Photo { photo } => all.extend(&photo.buttons),
         Body::Finding { finding } => all.extend(&finding.buttons),
         Body::Repaired { repair } => all.push(&repair.next),
-        Body::Report { report } => all.push(match &report.state {
-            ReportState::ToMake { make } => make,
-            ReportState::Working { stop, .. } => stop,
-            ReportState::Ready { share, .. } => share,
-        }),
+        Body::Report { report } => match &report.state {
+            ReportState::ToMake { make } => all.push(make),
+            ReportState::Working { stop, .. } => all.push(stop),
+            ReportState::Ready {
+                share,
+                share_readings,
+                ..
+            } => all.extend([share, share_readings]),
+        },
         Body::Log { .. } => {}
     }
     all

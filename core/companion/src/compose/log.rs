@@ -2,11 +2,12 @@
 
 use holdfast_diagnose::{Circuit, ComponentId, TestId};
 use holdfast_joblog::{
-    Closed, Content, HoldPoint, Interrupted, JobState, Payload, Reading, RecordLine, Repair, Skipped,
+    Closed, Content, CostStage, HoldPoint, Interrupted, JobState, Payload, Reading, RecordLine, Repair, Skipped,
     Standing, Subject,
 };
 use holdfast_measure::PressureUnit;
 
+use super::approval::approval_words;
 use super::reading::{reading_words, reason_words};
 use super::stated::{fields, instrument_words, limit_words, place_words};
 use super::time::date_and_time;
@@ -222,6 +223,37 @@ fn payload_words(texts: &Texts, circuit: &Circuit, log: &JobState, payload: &Pay
             &note.about,
         ),
         Payload::Repair(repair) => repair_words(texts, repair),
+        Payload::Costs(costs) => {
+            let total = costs
+                .totals()
+                .map(|totals| texts.money(totals.total, &costs.currency));
+            let key = match costs.stage {
+                CostStage::Estimate { .. } => "log-costs-estimate",
+                CostStage::Charged => "log-costs-charged",
+            };
+            texts.say_with(key, &Args::new().text("total", total.unwrap_or_default()))
+        }
+        Payload::Workshop(workshop) => {
+            let business = workshop.business.lines().next().unwrap_or_default();
+            let named = [workshop.technician.trim(), business.trim()]
+                .into_iter()
+                .filter(|name| !name.is_empty())
+                .collect::<Vec<_>>()
+                .join(", ");
+            if named.is_empty() {
+                texts.say("log-workshop-none")
+            } else {
+                texts.say_with("log-workshop", &Args::new().text("name", named))
+            }
+        }
+        Payload::Approval(approval) => {
+            let words = approval_words(texts, approval);
+            if approval.signature.is_some() {
+                texts.say_with("log-signed", &Args::new().text("words", words))
+            } else {
+                words
+            }
+        }
         Payload::Closed(closed) => closed_words(texts, closed),
         Payload::ReportMade(made) => texts.say_with(
             "log-report",

@@ -3,8 +3,11 @@
 //! Every function is pure: a [`JobView`](crate::job::JobView) or a part of it and the
 //! [`Texts`](crate::text::Texts) go in, words and scenes come out. No rule of the trade is decided here.
 
+mod approval;
 mod band;
 mod connector;
+#[cfg(test)]
+mod customer_tests;
 #[cfg(test)]
 mod example;
 mod finding;
@@ -13,6 +16,7 @@ mod log;
 mod look;
 mod map;
 mod mark;
+mod money;
 mod overview;
 mod reading;
 mod reasons;
@@ -24,6 +28,7 @@ mod test;
 mod tests;
 mod time;
 
+pub(crate) use approval::proposed;
 pub(crate) use band::band;
 pub(crate) use connector::{connector, lead_lines};
 pub(crate) use finding::finding;
@@ -32,8 +37,9 @@ pub(crate) use log::log_rows;
 pub(crate) use look::part_to_look_at;
 pub(crate) use map::{MapOf, circuit_map, plain_map, template_card};
 pub(crate) use mark::mark;
+pub(crate) use money::sum_lines;
 pub(crate) use overview::{LIKELY, overview};
 pub(crate) use repaired::repaired_sentence;
-pub(crate) use report::{PrintPhoto, ReportWishes, report};
+pub(crate) use report::{CSV, PrintPhoto, ReportWishes, readings_csv, report};
 pub(crate) use test::{brief, not_offered, result, test_args};
 pub(crate) use time::date_and_time;

@@ -9,7 +9,7 @@ use crate::job::JobView;
 use crate::protocol::{FindingScreen, OverviewScreen};
 use crate::text::Texts;
 
-fn texts() -> Texts {
+pub(super) fn texts() -> Texts {
     Texts::new("en-US")
 }
 
@@ -61,7 +61,7 @@ fn finding_text(screen: &FindingScreen) -> String {
     lines.join("\n")
 }
 
-fn made(texts: &Texts, job: &JobView) -> Report {
+pub(super) fn made(texts: &Texts, job: &JobView) -> Report {
     let wishes = ReportWishes {
         business: "Mobile Mount Care\n12 Mill Lane",
         photo: &|_| None,
@@ -128,7 +128,7 @@ fn steady(text: &str) -> String {
         .replace("##", "#")
 }
 
-fn report_text(report: &Report) -> String {
+pub(super) fn report_text(report: &Report) -> String {
     let mut lines = vec![
         report.title.clone(),
         report
@@ -326,7 +326,7 @@ fn a_result_says_what_was_seen_then_what_it_means() {
 }
 
 /// A chewed power wire, found by meter; an owner at work, kPa on the screen, an unreachable control wire.
-fn chewed_power_wire() -> Example {
+pub(super) fn chewed_power_wire() -> Example {
     Example::begun()
         .owner()
         .read("prove-meter", json!({"ohms": 0.2, "battery": 12.6}))

@@ -3,11 +3,13 @@
 
 pub(crate) mod amend;
 mod answered;
+mod approval;
 mod ask;
 mod brief;
 mod car_state;
 mod circuit;
 mod circuit_change;
+mod costs;
 mod finding;
 pub(crate) mod hold;
 mod hold_act;
@@ -96,6 +98,8 @@ fn step(core: &mut Companion, action: Action, turn: &mut Turn<'_>) -> Result<(),
         At::Finding => finding::act(core, action, turn),
         At::Repaired(draft) => repair::act(core, draft, action, turn),
         At::Report => report::act(core, action, turn),
+        At::Costs(draft) => costs::act(core, draft, action, turn),
+        At::Approval(draft) => approval::act(core, draft, action, turn),
         At::Log => Ok(()),
         At::Settings { typed, before } => settings::act(core, typed, before, action, turn),
     }
@@ -104,7 +108,7 @@ fn step(core: &mut Companion, action: Action, turn: &mut Turn<'_>) -> Result<(),
 /// Whether a screen shows what all readings say together. A result doesn't: it stands by itself.
 pub(crate) fn shows_reasoning(at: &At) -> bool {
     match at {
-        At::Overview | At::Finding | At::Repaired(_) | At::Report => true,
+        At::Overview | At::Finding | At::Repaired(_) | At::Report | At::Approval(_) => true,
         At::Test(at) => matches!(at.stage, Stage::Brief { .. }),
         _ => false,
     }
@@ -132,6 +136,8 @@ pub(crate) fn screen(core: &Companion) -> (Frame, Body) {
         At::Finding => finding::screen(core),
         At::Repaired(draft) => repair::screen(core, draft),
         At::Report => report::screen(core),
+        At::Costs(draft) => costs::screen(core, draft),
+        At::Approval(draft) => approval::screen(core, draft),
         At::Log => log::screen(core),
         At::Settings { typed, .. } => settings::screen(core, typed),
     };

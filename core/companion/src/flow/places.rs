@@ -3,7 +3,7 @@
 use crate::companion::Companion;
 use crate::error::ActError;
 use crate::flow::parts::{plain, quiet};
-use crate::flow::{circuit, hold_camera, prepare, settings, vehicle};
+use crate::flow::{approval, circuit, costs, hold_camera, prepare, settings, vehicle};
 use crate::protocol::{Action, Frame, Notice, PhonePart, Place, Request};
 use crate::session::{
     At, CircuitDraft, NoticeAt, PrepareDraft, Purpose, RepairDraft, Stage, TestAt, VehicleDraft,
@@ -34,6 +34,7 @@ pub(crate) fn back(core: &mut Companion, turn: &mut Turn<'_>) -> Result<(), ActE
         }
         At::Finding | At::Report | At::Log => At::Overview,
         At::Repaired(_) => At::Finding,
+        At::Costs(_) | At::Approval(_) => At::Report,
         At::Photo(at) => *at.before,
         At::Settings { before, .. } => *before,
     };
@@ -60,6 +61,8 @@ pub(crate) fn go(core: &mut Companion, to: Place, turn: &mut Turn<'_>) -> Result
         Place::Overview => At::Overview,
         Place::Finding => At::Finding,
         Place::Report => At::Report,
+        Place::Costs => At::Costs(costs::draft(core)),
+        Place::Approval => At::Approval(approval::draft(core)),
         Place::Log => At::Log,
         Place::Settings => At::Settings {
             typed: Typed::default(),
@@ -85,6 +88,10 @@ pub(crate) fn settle(core: &mut Companion, turn: &mut Turn<'_>) -> Result<(), Ac
         At::Circuit(draft) => circuit::settle(core, &draft, turn),
         At::Prepare(draft) => prepare::settle(core, &draft, turn),
         At::Settings { .. } => settings::settle(core, turn),
+        At::Costs(draft) => {
+            costs::settle(core, &draft, turn);
+            Ok(())
+        }
         At::Photo(at) => crate::flow::photo::settle(core, &at, turn),
         At::Test(_) => {
             hold_camera::settle(core, turn);

@@ -7,6 +7,7 @@
 //! | `StopWork` | stopped |
 //! | `WorkDone` | the file, or why there is none |
 //! | `ShareReport` | the phone hands the file on |
+//! | `ShareReadings` | the readings written as a table, handed on |
 //! | any new entry | the report is to be made anew |
 
 use std::path::{Path, PathBuf};
@@ -18,9 +19,11 @@ use crate::companion::Companion;
 use crate::compose::{self, PrintPhoto, ReportWishes};
 use crate::drawn::PagesOf;
 use crate::error::ActError;
-use crate::flow::parts::{one_of, option, plain, primary, quiet, section, words};
+use crate::flow::parts::{one_of, option, plain, primary, quiet, section, tap, words};
 use crate::flow::photo;
-use crate::protocol::{Action, Body, Frame, PhonePart, Pick, ReportScreen, ReportState, Request, Section};
+use crate::protocol::{
+    Action, Body, FormItem, Frame, PhonePart, Pick, Place, ReportScreen, ReportState, Request, Section,
+};
 use crate::session::{NoticeAt, ReportMade};
 use crate::turn::{Seen, Turn};
 use crate::work::{Go, Product, Task};
@@ -40,6 +43,7 @@ pub(super) fn act(core: &mut Companion, action: Action, turn: &mut Turn<'_>) -> 
             let id = core.works.offer(making(report, paper, path));
             turn.ask(Request::Work { id });
         }
+        Action::ShareReadings => share_readings(core, turn),
         Action::StopWork => core.works.stop(),
         Action::ShareReport => {
             if let Some(made) = up_to_date(core) {
@@ -54,6 +58,22 @@ pub(super) fn act(core: &mut Companion, action: Action, turn: &mut Turn<'_>) -> 
         _ => {}
     }
     Ok(())
+}
+
+/// Writes the readings beside the report and hands them on.
+fn share_readings(core: &mut Companion, turn: &mut Turn<'_>) {
+    let Some(job) = &core.job else { return };
+    let path = file(core).with_extension("csv");
+    if write(&path, &compose::readings_csv(&core.texts, job)).is_err() {
+        let key = "problem-report-no-space".to_owned();
+        core.session.notice = Some(NoticeAt::Words { key });
+        return;
+    }
+    turn.ask(Request::Share {
+        path: path.to_string_lossy().into_owned(),
+        mime: compose::CSV.to_owned(),
+        title: core.say("report-readings-title"),
+    });
 }
 
 fn paper(core: &Companion) -> Paper {
@@ -198,7 +218,9 @@ pub(super) fn screen(core: &Companion) -> (Frame, Body) {
             let cannot = (!core.has(PhonePart::Share)).then(|| core.say("report-no-share"));
             ReportState::Ready {
                 path: made.path.clone(),
-                share: primary(core.say("report-share"), Action::ShareReport).unless(cannot),
+                share: primary(core.say("report-share"), Action::ShareReport).unless(cannot.clone()),
+                share_readings: quiet(core.say("report-share-readings"), Action::ShareReadings)
+                    .unless(cannot),
             }
         }
         None => ReportState::ToMake {
@@ -207,13 +229,38 @@ pub(super) fn screen(core: &Companion) -> (Frame, Body) {
     };
     let report = ReportScreen {
         pages,
-        sections: vec![paper_section(core)],
+        sections: vec![customer_section(core), paper_section(core)],
         state,
     };
     (frame, Body::Report { report })
 }
 
+/// What the first page can hold besides what was tested.
+fn customer_section(core: &Companion) -> Section {
+    let go = |key: &str, to| tap(plain(core.say(key), Action::Go { to }));
+    section(
+        core.say("report-customer"),
+        vec![
+            go("report-costs-go", Place::Costs),
+            go("report-approval-go", Place::Approval),
+        ],
+    )
+}
+
 fn paper_section(core: &Companion) -> Section {
+    let items = vec![
+        paper_choice(core),
+        words(core.say("report-business-hint")),
+        tap(plain(
+            core.say("report-settings"),
+            Action::Go { to: Place::Settings },
+        )),
+    ];
+    section(core.say("report-print"), items)
+}
+
+/// Which paper reports are for.
+pub(super) fn paper_choice(core: &Companion) -> FormItem {
     let options = ["a4", "letter"]
         .into_iter()
         .map(|id| {
@@ -224,15 +271,5 @@ fn paper_section(core: &Companion) -> Section {
             )
         })
         .collect();
-    let items = vec![
-        one_of(core.say("report-paper"), options),
-        words(core.say("report-business-hint")),
-        crate::flow::parts::tap(plain(
-            core.say("report-settings"),
-            Action::Go {
-                to: crate::protocol::Place::Settings,
-            },
-        )),
-    ];
-    section(core.say("report-print"), items)
+    one_of(core.say("report-paper"), options)
 }

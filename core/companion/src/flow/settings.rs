@@ -6,13 +6,16 @@
 //! | `Pick` | that option holds from now on |
 //! | `Back` | where it was opened from; an open job gets the instruments as they are now |
 
-use holdfast_joblog::{GaugeRecord, Instruments, Limit, MeterRecord, Payload, Profile as ProfileRecord};
+use holdfast_joblog::{
+    GaugeRecord, Instruments, Limit, MeterRecord, Payload, Profile as ProfileRecord, Workshop,
+};
 use holdfast_measure::{Bound, PressureUnit};
 
 use crate::companion::Companion;
 use crate::error::ActError;
 use crate::flow::numbers::{self, NumberField};
 use crate::flow::parts::{any_of, entry, one_of, option, section, text_field, words};
+use crate::flow::report::paper_choice;
 use crate::protocol::{
     Action, Body, ChoiceOption, FieldId, FormItem, FormScreen, Frame, Keys, Pick, Section,
 };
@@ -116,8 +119,12 @@ pub(super) fn act(
             field: FieldId::Business,
             text,
         } => {
-            core.session.settings.business = line(&text);
+            core.session.settings.business = text.chars().take(600).collect();
         }
+        Action::Type {
+            field: FieldId::Technician,
+            text,
+        } => core.session.settings.technician = line(&text),
         Action::Type {
             field: FieldId::GaugeIdentity,
             text,
@@ -159,6 +166,7 @@ fn picked(core: &mut Companion, pick: Pick) {
         Pick::ShownUnit { symbol } => settings.shown_unit = symbol,
         Pick::GaugeUnit { symbol } => convert_gauge(settings, symbol),
         Pick::GaugeGrade { grade } => settings.gauge.grade = grade,
+        Pick::Paper { id } => settings.paper = id,
         Pick::Speech => settings.speech = settings.speech.turned(),
         Pick::Buzzing => settings.buzz = settings.buzz.turned(),
         _ => {}
@@ -235,6 +243,10 @@ pub(crate) fn payloads(settings: &Settings) -> Vec<Payload> {
             unit: Some(settings.gauge.unit.clone()),
             seconds: figure(&settings.limit_s),
             confidence: figure(&settings.confidence).map(|percent| percent / 100.0),
+        }),
+        Payload::Workshop(Workshop {
+            business: settings.business.trim().to_owned(),
+            technician: settings.technician.trim().to_owned(),
         }),
     ]
 }
@@ -391,12 +403,22 @@ fn number_items(core: &Companion, typed: &Typed, ids: &[FieldId]) -> Vec<FormIte
 }
 
 fn person_section(core: &Companion) -> Section {
+    let settings = &core.session.settings;
     let mut business = text_field(
         FieldId::Business,
         core.say("settings-business"),
-        core.session.settings.business.clone(),
-        Keys::Text,
+        settings.business.clone(),
+        Keys::Lines,
     );
     business.hint = core.say("settings-business-hint");
-    section(core.say("settings-report"), vec![entry(business)])
+    let technician = text_field(
+        FieldId::Technician,
+        core.say("settings-technician"),
+        settings.technician.clone(),
+        Keys::Text,
+    );
+    section(
+        core.say("settings-report"),
+        vec![entry(business), entry(technician), paper_choice(core)],
+    )
 }

@@ -1,8 +1,10 @@
 //! What a person did, or what the phone has to tell.
 
+use holdfast_report::Point;
+
 use super::{FieldId, Pick};
 
-/// Everything a shell can send. A shell builds only the ones with a payload of its own (`Type`, `Drag`, `Touch`,
+/// Everything a shell can send. A shell builds only the ones with a payload of its own (`Type`, `Drag`, `Touch`, `Ink`,
 /// `PhotoTaken`, `PhotoNotTaken`, `BarometerRead`, `BarometerMissing`, `GaugeSeen`, `GaugeNotSeen`, `VibrationRecorded`,
 /// `VibrationNotRecorded`, `Tick`, `WorkDone`, `Tap`); all others come ready-made on buttons.
 #[derive(Debug, Clone, PartialEq)]
@@ -177,12 +179,31 @@ pub enum Action {
     RepairOther,
     /// Record the repair as done.
     RepairDone,
+    /// Add a line to the costs.
+    AddCost {
+        /// `part`, `labour` or `other`.
+        kind: String,
+    },
+    /// Take a line out of the costs.
+    RemoveCost {
+        /// Which, counted from the top.
+        line: u32,
+    },
+    /// A stroke of the pen on the signature pad, begun and ended.
+    Ink {
+        /// The places it went through; scene coordinates.
+        stroke: Vec<Point>,
+    },
+    /// Wipe the signature pad.
+    WipeInk,
     /// Close the job.
     CloseJob,
     /// Make the report.
     MakeReport,
     /// Hand the report to another program.
     ShareReport,
+    /// Hand the readings to another program.
+    ShareReadings,
     /// Stop the work under way.
     StopWork,
 
@@ -235,6 +256,10 @@ pub enum Place {
     Overview,
     /// The finding.
     Finding,
+    /// What the work costs.
+    Costs,
+    /// What the customer says to it, with a signature.
+    Approval,
     /// The report.
     Report,
     /// The job's photos and log.

@@ -54,6 +54,20 @@ pub struct ReportScreen {
     pub state: ReportState,
 }
 
+/// What the customer says to the work, signed with a finger.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
+pub struct ApprovalScreen {
+    /// What is signed for.
+    pub sections: Vec<Section>,
+    /// The pad with what is drawn on it; a stroke sends `Action::Ink`.
+    pub pad: Scene,
+    /// Take a stroke back, wipe the pad.
+    pub pad_buttons: Vec<Button>,
+    /// What ends it.
+    pub next: Button,
+}
+
 /// How far the report is.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
@@ -76,5 +90,7 @@ pub enum ReportState {
         path: String,
         /// Shares it.
         share: Button,
+        /// Shares the readings as a table.
+        share_readings: Button,
     },
 }

@@ -97,8 +97,37 @@ pub enum FieldId {
     Torque,
     /// What was agreed with the customer.
     Agreed,
-    /// The technician or workshop, for the report.
+    /// The workshop, for the report.
     Business,
+    /// The technician, for the report.
+    Technician,
+    /// The currency's code.
+    Currency,
+    /// Tax on parts, percent.
+    TaxParts,
+    /// Tax on labour, percent.
+    TaxLabour,
+    /// How long an estimate is good, days.
+    ValidDays,
+    /// What a line of the costs is for.
+    CostWords {
+        /// Which line, counted from the top.
+        line: u32,
+    },
+    /// How much of it.
+    CostQuantity {
+        /// Which line, counted from the top.
+        line: u32,
+    },
+    /// The price of one, without tax.
+    CostPrice {
+        /// Which line, counted from the top.
+        line: u32,
+    },
+    /// Who signs.
+    Signer,
+    /// The work that is decided on.
+    DecidedWork,
 }
 
 /// An option that can be tapped.
@@ -195,6 +224,16 @@ pub enum Pick {
     /// The report's paper.
     Paper {
         /// `a4` or `letter`.
+        id: String,
+    },
+    /// Whether the costs are foreseen or charged.
+    CostStage {
+        /// `estimate` or `charged`.
+        id: String,
+    },
+    /// What the customer says.
+    Decision {
+        /// `agreed`, `put_off`, `refused` or `handed_over`.
         id: String,
     },
     /// Speech on or off.

@@ -1,8 +1,8 @@
 //! What is to be seen now: one [`Body`] variant for each screen.
 
 use super::{
-    Button, Caution, FindingScreen, HoldScreen, JobsScreen, LogScreen, LookScreen, MeterScreen,
-    OverviewScreen, PhotoScreen, RepairedScreen, ReportScreen, Section, TestScreen, YesNoScreen,
+    ApprovalScreen, Button, Caution, FindingScreen, HoldScreen, JobsScreen, LogScreen, LookScreen,
+    MeterScreen, OverviewScreen, PhotoScreen, RepairedScreen, ReportScreen, Section, TestScreen, YesNoScreen,
 };
 
 /// What is to be seen now.
@@ -132,6 +132,16 @@ pub enum Body {
     Report {
         /// Its content.
         report: ReportScreen,
+    },
+    /// What the work costs.
+    Costs {
+        /// Its content.
+        form: FormScreen,
+    },
+    /// What the customer says to it, with a signature.
+    Approval {
+        /// Its content.
+        approval: ApprovalScreen,
     },
     /// The job's log: entries and photos.
     Log {

@@ -11,6 +11,7 @@ mod embedded;
 mod figures;
 mod language;
 mod message;
+mod money;
 mod names;
 mod pseudo;
 mod quantity;

@@ -53,6 +53,11 @@ log-photo-marked = { $count ->
 }
 log-about = { $words } ({ $about })
 log-note = Note: { $note }
+log-costs-estimate = Estimate: { $total }
+log-costs-charged = Costs charged: { $total }
+log-workshop = Work by { $name }
+log-workshop-none = Nobody named on the report
+log-signed = { $words }, signed
 log-repair-done = Repaired: { $part }.
 log-repair-torque = Torque: { $torque }
 log-repair-proposed = Repair proposed: { $part }.

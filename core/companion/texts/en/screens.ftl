@@ -255,7 +255,12 @@ report-print = Print
 report-paper = Paper
 paper-a4 = A4
 paper-letter = Letter
-report-business-hint = Your name or workshop stands at the top. Set it in Settings.
+report-business-hint = Your workshop stands at the top. Set it in Settings.
+report-costs-go = Costs
+report-approval-go = Customer's decision and signature
+report-customer = For the customer
+report-share-readings = Share the readings as a table
+report-readings-title = Readings
 report-settings = Settings
 report-make = Make the report
 report-working = The report is being made.
@@ -294,8 +299,9 @@ settings-drop = It may lose
 settings-seconds = In this time
 settings-confidence = A finding counts from
 settings-report = On the report
-settings-business = Your name or workshop
-settings-business-hint = First line of the report
+settings-business = Workshop
+settings-business-hint = The first line is the name; address, phone and licence below it
+settings-technician = Your name, as technician
 
 ## Storage
 

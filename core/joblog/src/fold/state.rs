@@ -5,9 +5,9 @@ use std::collections::BTreeMap;
 use super::Standing;
 use crate::entry::{Entry, EntryKey, JobId};
 use crate::payload::{
-    Acknowledged, CircuitStated, Closed, Complaint, Content, Engine, Instruments, Interrupted, Limit,
-    MarkRecord, Note, Opened, Payload, Photo, PhotoMarked, Place, Profile, Reading, Repair, ReportMade,
-    SecondPerson, Skipped, Tools, TraceChunk, Vehicle,
+    Acknowledged, Approval, CircuitStated, Closed, Complaint, Content, Costs, Engine, Instruments,
+    Interrupted, Limit, MarkRecord, Note, Opened, Payload, Photo, PhotoMarked, Place, Profile, Reading,
+    Repair, ReportMade, SecondPerson, Skipped, Tools, TraceChunk, Vehicle, Workshop,
 };
 
 /// A payload with its entry and time.
@@ -97,6 +97,12 @@ pub struct JobState {
     pub notes: Vec<Dated<Note>>,
     /// Repairs.
     pub repairs: Vec<Dated<Repair>>,
+    /// What the work costs.
+    pub costs: Option<Dated<Costs>>,
+    /// Who does the work.
+    pub workshop: Option<Workshop>,
+    /// What the customer said to work, in order.
+    pub approvals: Vec<Dated<Approval>>,
     /// The finding the job was closed with, if it is closed.
     pub closed: Option<Dated<Closed>>,
     /// Reports made.
@@ -130,6 +136,9 @@ impl JobState {
             photos: Vec::new(),
             notes: Vec::new(),
             repairs: Vec::new(),
+            costs: None,
+            workshop: None,
+            approvals: Vec::new(),
             closed: None,
             reports: Vec::new(),
             binned: None,
@@ -190,6 +199,9 @@ impl JobState {
             Payload::PhotoMarked(it) => self.marked.push(it.clone()),
             Payload::Note(it) => self.notes.push(dated(entry, corrected, it)),
             Payload::Repair(it) => self.repairs.push(dated(entry, corrected, it)),
+            Payload::Costs(it) => self.costs = Some(dated(entry, corrected, it)),
+            Payload::Workshop(it) => self.workshop = Some(it.clone()),
+            Payload::Approval(it) => self.approvals.push(dated(entry, corrected, it)),
             Payload::Closed(it) => self.closed = Some(dated(entry, corrected, it)),
             Payload::ReportMade(it) => self.reports.push(dated(entry, corrected, it)),
             Payload::Binned(_) => self.binned = Some(entry.key),

@@ -2,6 +2,7 @@
 
 mod case;
 mod change;
+mod money;
 mod photo;
 mod setting;
 mod testing;
@@ -11,6 +12,7 @@ use serde_json::Value;
 
 pub use case::{CauseRecord, Closed, Complaint, Note, Opened, Repair, ReportMade, Subject, Vehicle};
 pub use change::{Binned, Correction, Undo};
+pub use money::{Approval, CostKind, CostLine, CostStage, Costs, Decision, Signature, Workshop};
 pub use photo::{MarkRecord, MarkShapeRecord, Photo, PhotoFormat, PhotoMarked};
 pub use setting::{
     CircuitStated, Engine, GaugeRecord, Instruments, Limit, MeterRecord, Place, Profile, SecondPerson, Tools,
@@ -113,6 +115,12 @@ payloads! {
     Note(Note) = "note" v 1,
     /// A repair.
     Repair(Repair) = "repair" v 1,
+    /// What the work costs.
+    Costs(Costs) = "costs" v 1,
+    /// Who does the work.
+    Workshop(Workshop) = "workshop" v 1,
+    /// What the customer says to work.
+    Approval(Approval) = "approval" v 1,
     /// The job was closed with this finding.
     Closed(Closed) = "closed" v 1,
     /// A report was made.

@@ -10,5 +10,6 @@ pub(crate) mod hold_chart;
 pub(crate) mod label;
 pub(crate) mod photo;
 pub(crate) mod scale;
+pub(crate) mod signature;
 pub(crate) mod sketch;
 pub(crate) mod state;

@@ -27,12 +27,27 @@ pub struct Report {
     pub evidence: Section,
     /// Every entry; starts on a page of its own. Left out when it has no blocks.
     pub record: Section,
+    /// Files that ride inside the PDF.
+    pub attachments: Vec<Attachment>,
     /// Digest of the record, printed at its end and on every page's foot in short form, or empty.
     pub digest: String,
     /// Name and version of the software that wrote it.
     pub version: String,
     /// The words the layout itself needs.
     pub words: ReportWords,
+}
+
+/// A file inside the PDF: data the pages show, for other programs.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct Attachment {
+    /// Its name, such as `readings.csv`.
+    pub name: String,
+    /// Its media type, such as `text/csv`.
+    pub mime: String,
+    /// What it is, in the report's language.
+    pub description: String,
+    /// Its bytes.
+    pub data: Vec<u8>,
 }
 
 /// When the last entry was made: local time of the place with its zone.
@@ -145,6 +160,8 @@ pub struct Table {
     pub columns: Vec<Column>,
     /// Rows; cells missing at the end are empty, surplus ones are left out.
     pub rows: Vec<Vec<String>>,
+    /// So many rows at the end are sums, the last of them the one that counts.
+    pub sums: usize,
 }
 
 /// A column of a table.
@@ -169,12 +186,14 @@ pub enum Align {
 }
 
 /// A line to sign on.
-#[derive(Debug, Clone, PartialEq, Eq, Default)]
+#[derive(Debug, Clone, PartialEq, Default)]
 pub struct SignLine {
     /// What is under the line, such as "Approved by".
     pub label: String,
-    /// What is already written on it, or empty.
+    /// What is already written on it, or under it where there is a signature; or empty.
     pub written: String,
+    /// The signature drawn for it, as a picture of vectors.
+    pub signature: Option<Scene>,
 }
 
 /// Words the layout itself needs.

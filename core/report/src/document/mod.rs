@@ -14,8 +14,8 @@ mod structure;
 mod table;
 
 pub use input::{
-    Align, Block, Business, Column, Fact, Figure, Finding, Paper, Report, ReportWords, Section, SignLine,
-    Signal, Table, Written,
+    Align, Attachment, Block, Business, Column, Fact, Figure, Finding, Paper, Report, ReportWords, Section,
+    SignLine, Signal, Table, Written,
 };
 pub use pdf::{PdfError, render_pdf};
 

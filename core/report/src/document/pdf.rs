@@ -6,6 +6,7 @@ use std::path::PathBuf;
 
 use krilla::configure::{Accessibility, Archival, ConfigurationBuilder};
 use krilla::destination::XyzDestination;
+use krilla::embed::{AssociationKind, EmbeddedFile, MimeType};
 use krilla::error::KrillaError;
 use krilla::metadata::{DateTime, Metadata};
 use krilla::outline::{Outline, OutlineNode};
@@ -17,7 +18,7 @@ use krilla::tagging::{
 use krilla::{Document, SerializeSettings};
 
 use super::compose::{Laid, compose};
-use super::input::{Paper, Report, Written};
+use super::input::{Attachment, Paper, Report, Written};
 use super::pdf_draw::Ink;
 use super::structure::{Kind, NodeId, Tree};
 use crate::scene::Item;
@@ -42,6 +43,9 @@ pub enum PdfError {
     /// The page's measures can't be drawn.
     #[error("the page can't be drawn")]
     Page,
+    /// Two attachments have one name.
+    #[error("two attachments have one name")]
+    Attachment,
     /// The two standards can't be met together.
     #[error("the standards can't be met together")]
     Standard,
@@ -73,6 +77,11 @@ pub fn render_pdf(report: &Report, paper: Paper) -> Result<Vec<u8>, PdfError> {
     document.set_tag_tree(tags(&laid.tree, &identifiers, &report.language));
     document.set_outline(outline(&laid));
     document.set_metadata(metadata(report));
+    for attachment in &report.attachments {
+        document
+            .embed_file(embedded(attachment, report.written))
+            .ok_or(PdfError::Attachment)?;
+    }
     document.finish().map_err(PdfError::Write)
 }
 
@@ -238,6 +247,20 @@ fn metadata(report: &Report) -> Metadata {
         metadata = metadata.authors(vec![report.business.name.clone()]);
     }
     metadata
+}
+
+/// An attachment is what the pages were drawn from: `AFRelationship` is `Data` (PDF/A-3, ISO 32000-2 table 43).
+fn embedded(attachment: &Attachment, written: Written) -> EmbeddedFile {
+    EmbeddedFile {
+        path: attachment.name.clone(),
+        mime_type: MimeType::new(&attachment.mime),
+        description: Some(attachment.description.clone()),
+        association_kind: AssociationKind::Data,
+        data: attachment.data.clone().into(),
+        modification_date: Some(date(written)),
+        compress: None,
+        location: None,
+    }
 }
 
 /// The entry's local time with its zone; years outside 0 to 9999 stand at the nearer end.

@@ -14,6 +14,10 @@ const CELL: Look = Look {
     weight: Weight::Regular,
     role: Role::Ink,
 };
+const SUM: Look = Look {
+    weight: Weight::Bold,
+    ..CELL
+};
 const HEAD: Look = Look {
     size: SMALL,
     leading: SMALL_LEADING,
@@ -39,6 +43,16 @@ struct Place {
     width: f32,
     align: Align,
     /// Where the integer part ends, from the column's start.
+    mark: f32,
+}
+
+/// The width a column asks for.
+struct Need {
+    /// With its head on one line.
+    whole: f32,
+    /// With its head broken between words.
+    least: f32,
+    /// Where the integer part ends.
     mark: f32,
 }
 
@@ -82,7 +96,13 @@ pub(crate) fn lay(composer: &mut Composer<'_>, parent: NodeId, input: &Table) ->
         ..Piece::default()
     });
 
-    for row in &input.rows {
+    let sums = input.rows.len().saturating_sub(input.sums);
+    for (at_row, row) in input.rows.iter().enumerate() {
+        let look = if at_row >= sums && at_row + 1 == input.rows.len() {
+            SUM
+        } else {
+            CELL
+        };
         let node = composer.tree.add(table, Kind::Row);
         let cells: Vec<NodeId> = places
             .iter()
@@ -93,7 +113,7 @@ pub(crate) fn lay(composer: &mut Composer<'_>, parent: NodeId, input: &Table) ->
             .enumerate()
             .map(|(i, place)| {
                 let cell = row.get(i).map_or("", String::as_str);
-                composer.type_.wrap(cell, CELL.weight, CELL.size, place.width)
+                composer.type_.wrap(cell, look.weight, look.size, place.width)
             })
             .collect();
         let count = lines.iter().map(Vec::len).max().unwrap_or(1);
@@ -102,7 +122,7 @@ pub(crate) fn lay(composer: &mut Composer<'_>, parent: NodeId, input: &Table) ->
             let top = if n == 0 { PAD } else { 0.0 };
             for ((place, column), cell) in places.iter().zip(&lines).zip(&cells) {
                 let Some(line) = column.get(n) else { continue };
-                let item = cell_item(composer, place, line, top);
+                let item = cell_item(composer, look, place, line, top);
                 runs.push(Run {
                     node: Some(*cell),
                     items: vec![item],
@@ -112,7 +132,13 @@ pub(crate) fn lay(composer: &mut Composer<'_>, parent: NodeId, input: &Table) ->
             let height = top + CELL.leading + if last { PAD } else { 0.0 };
             if last {
                 let mut rule = Sketch::new();
-                rule.line(&[at(0.0, height), at(width, height)], solid(0.4, Role::Line));
+                let before_sums = input.sums > 0 && at_row + 1 == sums;
+                let line = if before_sums {
+                    solid(1.0, Role::Ink)
+                } else {
+                    solid(0.4, Role::Line)
+                };
+                rule.line(&[at(0.0, height), at(width, height)], line);
                 runs.push(Run {
                     node: None,
                     items: rule.finish(1.0, 1.0, "").items,
@@ -121,7 +147,9 @@ pub(crate) fn lay(composer: &mut Composer<'_>, parent: NodeId, input: &Table) ->
             pieces.push(Piece {
                 height,
                 runs,
-                stay: !last && (count <= WHOLE || n == 0 || n + 2 == count),
+                // Sums stay with the last line they sum.
+                stay: (!last && (count <= WHOLE || n == 0 || n + 2 == count))
+                    || (last && input.sums > 0 && at_row + 1 >= sums && at_row + 1 < input.rows.len()),
                 head: Some(repeated.clone()),
                 ..Piece::default()
             });
@@ -170,19 +198,19 @@ fn head(
     (height, runs)
 }
 
-fn cell_item(composer: &mut Composer<'_>, place: &Place, line: &str, top: f32) -> Item {
+fn cell_item(composer: &mut Composer<'_>, look: Look, place: &Place, line: &str, top: f32) -> Item {
     match place.align {
-        Align::Start => CELL.item(place.x, top, Anchor::Start, line),
-        Align::End => CELL.item(place.x + place.width, top, Anchor::End, line),
+        Align::Start => look.item(place.x, top, Anchor::Start, line),
+        Align::End => look.item(place.x + place.width, top, Anchor::End, line),
         Align::Decimal => {
             let whole = whole_part(line, composer.report.words.decimal);
-            let before = composer.type_.width(whole, CELL.weight, CELL.size);
+            let before = composer.type_.width(whole, look.weight, look.size);
             let x = if whole.is_empty() {
                 place.x
             } else {
                 place.x + place.mark - before
             };
-            CELL.item(x, top, Anchor::Start, line)
+            look.item(x, top, Anchor::Start, line)
         }
     }
 }
@@ -209,12 +237,18 @@ fn places(composer: &mut Composer<'_>, input: &Table) -> Vec<Place> {
     let decimal = composer.report.words.decimal;
     let mut needs = Vec::with_capacity(input.columns.len());
     for (i, column) in input.columns.iter().enumerate() {
-        let cells = input.rows.iter().filter_map(|r| r.get(i));
+        let last = input.rows.len().checked_sub(1).filter(|_| input.sums > 0);
+        let cells = input
+            .rows
+            .iter()
+            .enumerate()
+            .filter_map(|(at, r)| Some((at, r.get(i)?)));
         let mut mark: f32 = 0.0;
         let mut after: f32 = 0.0;
         let mut plain: f32 = 0.0;
-        for cell in cells {
-            let width = composer.type_.width(cell, CELL.weight, CELL.size);
+        for (at, cell) in cells {
+            let weight = if Some(at) == last { SUM.weight } else { CELL.weight };
+            let width = composer.type_.width(cell, weight, CELL.size);
             plain = plain.max(width);
             if column.align == Align::Decimal {
                 let whole = composer
@@ -224,20 +258,30 @@ fn places(composer: &mut Composer<'_>, input: &Table) -> Vec<Place> {
                 after = after.max(width - whole);
             }
         }
-        let head = column
+        let widest_word = column
             .head
             .split_whitespace()
-            .map(|w| composer.type_.width(w, HEAD.weight, HEAD.size));
-        let head = head.fold(0.0, f32::max);
+            .map(|w| composer.type_.width(w, HEAD.weight, HEAD.size))
+            .fold(0.0, f32::max);
         let body = if column.align == Align::Decimal {
             mark + after
         } else {
             plain
         };
-        needs.push((body.max(head) + 0.5, head, mark));
+        needs.push(Need {
+            whole: body.max(composer.type_.width(&column.head, HEAD.weight, HEAD.size)) + 0.5,
+            least: body.max(widest_word) + 0.5,
+            mark,
+        });
     }
     let room = composer.sheet.text_width() - GUTTER * (needs.len() - 1) as f32;
-    let widths = share(&needs.iter().map(|n| n.0).collect::<Vec<_>>(), room);
+    // Heads are broken over lines only where the columns would else not fit.
+    let whole: Vec<f32> = needs.iter().map(|need| need.whole).collect();
+    let widths = if whole.iter().sum::<f32>() <= room {
+        share(&whole, room)
+    } else {
+        share(&needs.iter().map(|need| need.least).collect::<Vec<_>>(), room)
+    };
     let mut x = 0.0;
     let mut places = Vec::with_capacity(widths.len());
     for ((width, need), column) in widths.into_iter().zip(needs).zip(&input.columns) {
@@ -245,7 +289,7 @@ fn places(composer: &mut Composer<'_>, input: &Table) -> Vec<Place> {
             x,
             width,
             align: column.align,
-            mark: need.2,
+            mark: need.mark,
         });
         x += width + GUTTER;
     }

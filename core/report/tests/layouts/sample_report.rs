@@ -1,9 +1,9 @@
 //! An invented job as a report: a rear hose that leaks, found, replaced, tested again.
 
 use holdfast_report::{
-    Align, Band, Block, Business, CircuitMap, Column, Fact, Figure, Finding, PhotoMark, PhotoScene, Report,
-    Section, SignLine, Signal, Spot, State, Suspicion, Table, Written, band, circuit_map, connector_face,
-    hold_chart, photo,
+    Align, Attachment, Band, Block, Business, CircuitMap, Column, Fact, Figure, Finding, PhotoMark,
+    PhotoScene, Report, Section, SignLine, Signal, Spot, State, Suspicion, Table, Written, band, circuit_map,
+    connector_face, hold_chart, photo, signature,
 };
 
 use super::{LAYOUTS, map, samples};
@@ -150,6 +150,11 @@ pub fn report(rows: usize, picture: Option<&str>) -> Report {
             sentence: "The vacuum hose to the rear engine mount is split and leaks.".into(),
             certainty: "97 in 100 sure, from nine measurements. It explains the shake at idle.".into(),
         },
+        aside: vec![Figure {
+            scene: hold_chart(&samples::before_after()),
+            caption: "The same test before and after the repair.".into(),
+            width_share: 0.44,
+        }],
         customer: vec![
             Block::Heading("How we know".into()),
             Block::Text(
@@ -159,11 +164,7 @@ pub fn report(rows: usize, picture: Option<&str>) -> Report {
             ),
             Block::Heading("What was done".into()),
             Block::Text("Rear hose replaced with new vacuum hose of the same bore and length.".into()),
-            Block::Figure(Figure {
-                scene: hold_chart(&samples::before_after()),
-                caption: "The same test before and after the repair.".into(),
-                width_share: 0.56,
-            }),
+            Block::Table(costs()),
             Block::Heading("Not tested".into()),
             Block::List(vec![
                 "Rear mount from below: no ramp at the kerb.".into(),
@@ -175,15 +176,49 @@ pub fn report(rows: usize, picture: Option<&str>) -> Report {
                 text: "The hose runs 60 mm from the exhaust. Have its clip checked at the next service.".into(),
             },
             Block::Sign(vec![
-                SignLine { label: "Work done by".into(), written: "R. Invented".into() },
-                SignLine { label: "Approved by the customer, date".into(), written: String::new() },
+                SignLine { label: "Work done by".into(), written: "R. Invented".into(), signature: None },
+                SignLine {
+                    label: "Approved by the customer".into(),
+                    written: "A. Example, 21 September 2026, 16:13".into(),
+                    signature: signature(&samples::strokes(), "Signature of A. Example"),
+                },
             ]),
         ],
         evidence: Section { heading: "Evidence".into(), blocks: evidence },
         record: Section { heading: "Full record".into(), blocks: vec![Block::Table(record(rows)), Block::Table(instruments())] },
+        attachments: vec![Attachment {
+            name: "readings.csv".into(),
+            mime: "text/csv".into(),
+            description: "The readings of this report as a table".into(),
+            data: b"Test,Value\r\nRear hose,13.25\r\n".to_vec(),
+        }],
         digest: "9f2c7d3ab0e4518c6a7712f0de94b3c1".into(),
         version: "Holdfast 0.1.0".into(),
         ..Report::default()
+    }
+}
+
+fn costs() -> Table {
+    let column = |head: &str, align: Align| Column {
+        head: head.into(),
+        align,
+    };
+    let row = |cells: [&str; 4]| cells.iter().map(|s| (*s).to_owned()).collect();
+    Table {
+        caption: "Costs".into(),
+        columns: vec![
+            column("What", Align::Start),
+            column("Quantity", Align::Decimal),
+            column("Each, EUR", Align::End),
+            column("Amount, EUR", Align::End),
+        ],
+        rows: vec![
+            row(["Vacuum hose 3.5 mm, 0.9 m", "1", "18.90", "18.90"]),
+            row(["Labour, hours", "0.75", "92.00", "69.00"]),
+            row(["Tax 19 % on 87.90", "", "", "16.70"]),
+            row(["Total", "", "", "104.60"]),
+        ],
+        sums: 2,
     }
 }
 
@@ -273,6 +308,7 @@ fn record(rows: usize) -> Table {
         rows: (0..rows)
             .map(|i| sample[i % sample.len()].iter().map(|s| (*s).to_owned()).collect())
             .collect(),
+        sums: 0,
     }
 }
 
@@ -293,5 +329,6 @@ fn instruments() -> Table {
             ]),
             row(["Multimeter", "0.5 % + 2 counts", "battery posts before and after"]),
         ],
+        sums: 0,
     }
 }

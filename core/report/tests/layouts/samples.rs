@@ -2,7 +2,7 @@
 
 use holdfast_report::{
     Band, CircuitMap, ConnectorFace, Dial, FitPoint, GroundPlace, HoldChart, HoldSeries, Lead, LimitLine,
-    Pin, State, Suspicion, TestPoint,
+    Pin, Point, State, Suspicion, TestPoint,
 };
 
 use super::{LAYOUTS, map};
@@ -233,4 +233,20 @@ pub fn coil_open() -> Band {
         state: Some(State::Leaks),
         ..volts()
     }
+}
+
+/// A scrawl that is nobody's.
+pub fn strokes() -> Vec<Vec<Point>> {
+    let wave = |from: f32, count: u16, height: f32| {
+        (0..count)
+            .map(|i| {
+                let t = f32::from(i) / 6.0;
+                Point {
+                    x: from + t * 9.0 + (t * 2.3).sin() * 6.0,
+                    y: 80.0 - (t * 3.1).sin() * height * (-t / 9.0).exp(),
+                }
+            })
+            .collect()
+    };
+    vec![wave(60.0, 60, 34.0), wave(170.0, 90, 22.0), wave(120.0, 12, 4.0)]
 }

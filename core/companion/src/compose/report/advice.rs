@@ -3,6 +3,7 @@
 use holdfast_diagnose::{Component, ComponentKind, Next, Reading, Signal, TestResult, care_for};
 use holdfast_report::{Block, SignLine};
 
+use crate::compose::approval::signed_line;
 use crate::compose::finding::remedy;
 use crate::compose::hold::fall;
 use crate::compose::overview::is_tester;
@@ -47,15 +48,7 @@ pub(super) fn repair(texts: &Texts, job: &JobView) -> String {
             None => format!("{done} {}", texts.say("report-not-retested")),
         };
     }
-    if !job.finding.decided {
-        return String::new();
-    }
-    let proposed: Vec<String> = job
-        .finding
-        .parts
-        .iter()
-        .map(|part| remedy(texts, job, part))
-        .collect();
+    let proposed = proposals(texts, job);
     if proposed.is_empty() {
         return String::new();
     }
@@ -65,6 +58,13 @@ pub(super) fn repair(texts: &Texts, job: &JobView) -> String {
         Some(true) | None => "report-proposed",
     };
     texts.say_with(key, &Args::new().text("what", texts.list(&proposed)))
+}
+
+/// What the finding proposes, a phrase a part.
+pub(in crate::compose) fn proposals(texts: &Texts, job: &JobView) -> Vec<String> {
+    let found = &job.finding;
+    let parts = found.parts.iter().filter(|_| found.decided);
+    parts.map(|part| remedy(texts, job, part)).collect()
 }
 
 fn compared(
@@ -126,21 +126,49 @@ pub(super) fn next(texts: &Texts, job: &JobView) -> String {
     }
 }
 
-/// Where tester and customer sign; the customer also says what is to be done.
+/// Most decisions of the customer on the page; all of them are in the record.
+const MOST_DECISIONS: usize = 3;
+
+/// Where tester and customer sign, with what is signed already; else the customer also says what is to be done.
 pub(super) fn sign(texts: &Texts, job: &JobView) -> Block {
-    let customer = if job.repaired().is_some() {
+    let technician = job
+        .log
+        .workshop
+        .as_ref()
+        .map(|workshop| workshop.technician.trim());
+    let mut lines = vec![match technician.filter(|name| !name.is_empty()) {
+        Some(name) => SignLine {
+            label: texts.say("report-tested-by"),
+            written: name.to_owned(),
+            signature: None,
+        },
+        None => open_line(texts, "report-sign-work"),
+    }];
+    let said = &job.log.approvals;
+    if said.is_empty() {
+        lines.push(open_line(texts, customer_line(job)));
+    }
+    let latest = said
+        .get(said.len().saturating_sub(MOST_DECISIONS)..)
+        .unwrap_or_default();
+    lines.extend(latest.iter().map(|dated| signed_line(texts, dated)));
+    Block::Sign(lines)
+}
+
+fn open_line(texts: &Texts, key: &str) -> SignLine {
+    SignLine {
+        label: texts.say(key),
+        ..SignLine::default()
+    }
+}
+
+/// What the customer signs for on paper.
+fn customer_line(job: &JobView) -> &'static str {
+    if job.repaired().is_some() {
         "report-sign-handed-over"
     } else if job.finding.decided && !job.finding.parts.is_empty() {
         "report-sign-agreed"
     } else {
         "report-sign-customer"
-    };
-    Block::Sign(
-        ["report-sign-work", customer]
-            .map(|key| SignLine {
-                label: texts.say(key),
-                written: String::new(),
-            })
-            .into(),
-    )
+    }
 }

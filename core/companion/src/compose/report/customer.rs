@@ -4,9 +4,11 @@ use holdfast_diagnose::{Outcome, TestId};
 use holdfast_report::{Block, Figure, Signal};
 
 use super::advice::{cares, next, repair, sign};
+use crate::compose::approval::work_not_done;
 use crate::compose::finding::{certainty_now, explains, headline_now, left_open};
 use crate::compose::hold::before_and_after;
 use crate::compose::map::{MapOf, circuit_map};
+use crate::compose::money::{costs_heading, costs_table};
 use crate::compose::overview::complaint_phrase;
 use crate::compose::reading::reason_words;
 use crate::compose::reasons::seen;
@@ -23,8 +25,14 @@ const MOST_REASONS: usize = 3;
 /// Tests named as not done.
 const MOST_NOT_DONE: usize = 3;
 
-/// Words of the complaint that are quoted.
+/// Words of the complaint that are quoted, or of work that was refused.
 const MOST_QUOTED: usize = 30;
+
+/// Characters of one word on the page.
+const LONGEST_WORD: usize = 60;
+
+/// Lines of work that was refused or put off.
+const MOST_REFUSED: usize = 3;
 
 /// The page below the finding. Cautions come before remarks, remarks are left out when the words run short.
 pub(super) fn page(texts: &Texts, job: &JobView) -> Vec<Block> {
@@ -33,6 +41,8 @@ pub(super) fn page(texts: &Texts, job: &JobView) -> Vec<Block> {
     page.section("report-known", known(texts, job));
     page.section("report-done", vec![repair(texts, job)]);
     page.care(texts, job);
+    page.costs(texts, job);
+    page.not_done(texts, job);
     page.section("report-next", vec![next(texts, job)]);
     page.section("report-not-tested", not_tested(texts, job));
     let cured = retested(job).is_some_and(|(_, (_, is))| is_good(is.outcome));
@@ -85,6 +95,35 @@ impl<'a> Page<'a> {
         }
     }
 
+    /// What it costs. A table is no prose; its heading says how long an estimate is good.
+    fn costs(&mut self, texts: &Texts, job: &JobView) {
+        let Some(dated) = &job.log.costs else { return };
+        let Some(table) = costs_table(texts, &dated.value) else {
+            return;
+        };
+        let heading = costs_heading(texts, dated);
+        self.left = self.left.saturating_sub(words(&heading));
+        self.blocks.push(Block::Heading(heading));
+        self.blocks.push(Block::Table(table));
+    }
+
+    /// Work that was refused or put off: never left out.
+    fn not_done(&mut self, texts: &Texts, job: &JobView) {
+        let lines: Vec<String> = work_not_done(texts, job)
+            .into_iter()
+            .take(MOST_REFUSED)
+            .map(|line| cut(&line, MOST_QUOTED))
+            .collect();
+        if lines.is_empty() {
+            return;
+        }
+        let heading = texts.say("report-not-done-work");
+        let said = words(&heading) + lines.iter().map(|line| words(line)).sum::<usize>();
+        self.left = self.left.saturating_sub(said);
+        self.blocks.push(Block::Heading(heading));
+        self.blocks.push(Block::List(lines));
+    }
+
     /// What has to be minded until it is repaired: never left out.
     fn care(&mut self, texts: &Texts, job: &JobView) {
         for (signal, key) in cares(job) {
@@ -123,14 +162,25 @@ fn complaint(texts: &Texts, job: &JobView) -> String {
     if note.is_empty() {
         return sentence(&complaint_phrase(texts, job));
     }
-    let mut cut: Vec<&str> = note.split_whitespace().take(MOST_QUOTED + 1).collect();
-    let words = if cut.len() > MOST_QUOTED {
-        cut.truncate(MOST_QUOTED);
-        format!("{} …", cut.join(" "))
-    } else {
-        cut.join(" ")
-    };
-    texts.say_with("quoted", &Args::new().text("words", words))
+    texts.say_with("quoted", &Args::new().text("words", cut(note, MOST_QUOTED)))
+}
+
+/// A text cut with a mark after so many words, and within the longest of them.
+fn cut(text: &str, most: usize) -> String {
+    let mut words = text.split_whitespace();
+    let mut kept: Vec<String> = words.by_ref().take(most).map(cut_word).collect();
+    if words.next().is_some() {
+        kept.push("…".to_owned());
+    }
+    kept.join(" ")
+}
+
+/// A word no longer than words are.
+fn cut_word(word: &str) -> String {
+    if word.chars().count() <= LONGEST_WORD {
+        return word.to_owned();
+    }
+    word.chars().take(LONGEST_WORD).chain(['…']).collect()
 }
 
 /// How it is known: what speaks for it, and whether it explains the complaint.

@@ -3,14 +3,20 @@
 mod advice;
 mod customer;
 mod evidence;
+mod readings;
 mod record;
 
+pub(in crate::compose) use advice::proposals as repair_proposals;
 #[cfg(test)]
 pub(in crate::compose) use customer::words;
 
+pub(crate) use readings::readings_csv;
+#[cfg(test)]
+pub(in crate::compose) use readings::rows as readings_rows;
+
 use std::path::PathBuf;
 
-use holdfast_report::{Block, Business, Fact, Finding, Report, ReportWords, Section, Written};
+use holdfast_report::{Attachment, Block, Business, Fact, Finding, Report, ReportWords, Section, Written};
 use sha2::{Digest, Sha256};
 
 use super::finding::{certainty_now, finding_state, headline_now};
@@ -18,9 +24,12 @@ use super::time::date;
 use crate::job::JobView;
 use crate::text::{Args, Texts};
 
+/// Media type of the readings.
+pub(crate) const CSV: &str = "text/csv";
+
 /// What the person wants in the report, and where its photos are.
 pub(crate) struct ReportWishes<'a> {
-    /// The technician or workshop: the first line is the name.
+    /// The workshop of this phone, for a job that names none: the first line is the name.
     pub business: &'a str,
     /// The upright print rendition of a photo by its digest, with its size in pixels.
     pub photo: &'a dyn Fn(&str) -> Option<PrintPhoto>,
@@ -58,7 +67,12 @@ pub(crate) fn report(texts: &Texts, job: &JobView, wishes: &ReportWishes<'_>) ->
         language: texts.language().tag().to_owned(),
         title: title(texts, job),
         written: Written { at_ms, offset_min },
-        business: business(wishes.business),
+        business: business(
+            job.log
+                .workshop
+                .as_ref()
+                .map_or(wishes.business, |it| &it.business),
+        ),
         facts: facts(texts, job, at_ms, offset_min),
         finding: Finding {
             state: Some(state),
@@ -75,6 +89,7 @@ pub(crate) fn report(texts: &Texts, job: &JobView, wishes: &ReportWishes<'_>) ->
             heading: texts.say("report-record"),
             blocks: record,
         },
+        attachments: attachments(texts, job),
         digest: digest(job),
         version: texts.say_with("report-software", &Args::new().text("version", wishes.version)),
         words: ReportWords {
@@ -85,6 +100,16 @@ pub(crate) fn report(texts: &Texts, job: &JobView, wishes: &ReportWishes<'_>) ->
             decimal: texts.decimal_mark(),
         },
     }
+}
+
+/// The readings for other programs, inside the file.
+fn attachments(texts: &Texts, job: &JobView) -> Vec<Attachment> {
+    vec![Attachment {
+        name: "readings.csv".to_owned(),
+        mime: CSV.to_owned(),
+        description: texts.say("readings-description"),
+        data: readings_csv(texts, job),
+    }]
 }
 
 fn title(texts: &Texts, job: &JobView) -> String {

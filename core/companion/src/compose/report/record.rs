@@ -8,6 +8,7 @@ use crate::compose::finding::left_open;
 use crate::compose::hold::fall;
 use crate::compose::log::{is_told, line_words, standing_words, ticked_caution};
 use crate::compose::mark::mark_of;
+use crate::compose::money::costs_in_full;
 use crate::compose::overview::causes;
 use crate::compose::reading::{reading_words, reason_words};
 use crate::compose::stated::instrument_words;
@@ -33,6 +34,10 @@ pub(super) fn blocks(texts: &Texts, job: &JobView) -> Vec<Block> {
     table("record-results", result_table(texts, job));
     table("record-holds", hold_table(texts, job));
     table("record-skipped", skipped_table(texts, job));
+    let costs = job.log.costs.as_ref();
+    if let Some(full) = costs.and_then(|dated| costs_in_full(texts, &dated.value)) {
+        table("report-costs", full);
+    }
     let mut open = left_open(texts, &job.finding);
     if job.log.newer() > 0 {
         open.push(texts.say_with("record-newer", &Args::new().count("count", job.log.newer())));
@@ -104,6 +109,7 @@ fn cause_table(texts: &Texts, job: &JobView) -> Table {
             .into_iter()
             .map(|cause| vec![cause.name, cause.percent])
             .collect(),
+        sums: 0,
     }
 }
 
@@ -125,10 +131,12 @@ fn result_table(texts: &Texts, job: &JobView) -> Table {
                 ("record-test", Align::Start),
                 ("record-read", Align::Start),
                 ("record-uncertainty", Align::Start),
+                ("record-instrument", Align::Start),
                 ("record-result", Align::Start),
             ],
         ),
         rows,
+        sums: 0,
     }
 }
 
@@ -156,6 +164,7 @@ fn result_row(
         test,
         read,
         uncertainty(texts, job, reading),
+        instrument(texts, reading),
         mark_of(texts, result.outcome).word,
     ]
 }
@@ -193,8 +202,40 @@ fn state_words(texts: &Texts, reading: &Reading) -> String {
     .join(", ")
 }
 
-/// Instrument and expanded uncertainty of a reading, k = 2.
-fn uncertainty(texts: &Texts, job: &JobView, reading: &Reading) -> String {
+/// What a reading was taken with; which one it is, is said once, under the conditions.
+pub(super) fn instrument(texts: &Texts, reading: &Reading) -> String {
+    let spec_unit = reading.unit().is_some();
+    texts.say(match &reading.answer {
+        Answer::Hold(_) => "instrument-name-gauge",
+        Answer::Look(_) | Answer::NotDone { .. } | Answer::NotAvailable => "instrument-name-person",
+        Answer::Values(_) if spec_unit => "instrument-name-gauge",
+        Answer::Values(values) => {
+            let samples = values
+                .values()
+                .any(|value| matches!(value, Value::Samples { .. }));
+            let number = values
+                .values()
+                .any(|value| matches!(value, Value::Number(_) | Value::Open));
+            match (samples, is_electric(reading) && number) {
+                (true, _) => "instrument-name-phone",
+                (_, true) => "instrument-name-meter",
+                _ => "instrument-name-person",
+            }
+        }
+    })
+}
+
+/// Whether a test is done with a meter.
+fn is_electric(reading: &Reading) -> bool {
+    use holdfast_diagnose::TestKind;
+    !matches!(
+        reading.test.kind,
+        TestKind::Complaint | TestKind::Codes | TestKind::IdleQuality | TestKind::Shake
+    )
+}
+
+/// Expanded uncertainty of a reading, k = 2.
+pub(super) fn uncertainty(texts: &Texts, job: &JobView, reading: &Reading) -> String {
     let instruments = &job.situation.instruments;
     let gauge = &instruments.gauge;
     match &reading.answer {
@@ -289,6 +330,7 @@ fn hold_table(texts: &Texts, job: &JobView) -> Table {
             ],
         ),
         rows,
+        sums: 0,
     }
 }
 
@@ -321,6 +363,7 @@ fn skipped_table(texts: &Texts, job: &JobView) -> Table {
             &[("record-test", Align::Start), ("record-reason", Align::Start)],
         ),
         rows,
+        sums: 0,
     }
 }
 
@@ -366,6 +409,7 @@ fn entry_table(texts: &Texts, job: &JobView) -> Table {
             &[("record-time", Align::Start), ("record-entry", Align::Start)],
         ),
         rows,
+        sums: 0,
     }
 }
 

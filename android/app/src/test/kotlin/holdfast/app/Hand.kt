@@ -51,6 +51,7 @@ internal class Hand(
             is Deed.Write -> found(hasSetTextAction() and hasContentDescription(deed.field.label), 0)
                 .performTextReplacement(deed.text)
             is Deed.Drag -> drag(deed)
+            is Deed.Sign -> sign(deed)
             is Deed.Wait -> ShadowLooper.idleMainLooper(deed.ms, TimeUnit.MILLISECONDS)
             is Deed.Leave -> Unit
         }
@@ -78,6 +79,15 @@ internal class Hand(
         val node = found(hasContentDescription(gauge.alt), 0)
         node.performTouchInput {
             click(Offset(deed.x / gauge.width * width, deed.y / gauge.height * height))
+        }
+    }
+
+    private fun sign(deed: Deed.Sign) {
+        found(hasContentDescription(deed.pad.alt), 0).performTouchInput {
+            val places = deed.stroke.map { Offset(it.x / deed.pad.width * width, it.y / deed.pad.height * height) }
+            down(places.first())
+            places.drop(1).forEach(::moveTo)
+            up()
         }
     }
 

@@ -77,6 +77,7 @@ private class Demonstration(private val data: File, private val out: File) {
             is Deed.Tick -> act(deed.action, screen)
             is Deed.Choose -> act(deed.option.action, screen)
             is Deed.Write -> act(Action.Type(deed.field.id, deed.text), screen)
+            is Deed.Sign -> act(Action.Ink(deed.stroke), screen)
             is Deed.Drag -> act(Action.Drag(deed.x, deed.y), screen)
             is Deed.Wait -> wait(deed.ms, screen)
             is Deed.Leave -> screen

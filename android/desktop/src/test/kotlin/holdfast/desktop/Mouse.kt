@@ -50,6 +50,17 @@ internal class Mouse {
         press((at.x + x / scene.width * at.width).toInt(), (at.y + y / scene.height * at.height).toInt())
     }
 
+    /** Draws through places in a scene with the button held. */
+    fun draw(scene: Scene, stroke: List<holdfast.core.Point>) {
+        val at = bring { named(scene.alt).firstOrNull() }
+        stroke.forEachIndexed { index, place ->
+            robot.mouseMove((at.x + place.x / scene.width * at.width).toInt(), (at.y + place.y / scene.height * at.height).toInt())
+            if (index == 0) robot.mousePress(InputEvent.BUTTON1_DOWN_MASK)
+            Thread.sleep(PEN_MS)
+        }
+        robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK)
+    }
+
     /** Where it is on the screen, after turning the wheel until it stands well inside the window or moves no more. */
     private fun bring(find: () -> AccessibleContext?): Rectangle {
         var at = awaited(find)
@@ -122,6 +133,7 @@ internal class Mouse {
         const val MOST_TURNS = 60
         const val MOST_LOOKS = 40
         const val SETTLE_MS = 150L
+        const val PEN_MS = 15L
 
         /** About how many pixels a click of the wheel moves, and the most clicks at once. */
         const val WHEEL_STEP = 80

@@ -27,6 +27,7 @@ import holdfast.ui.bridge.HoldfastModel
 import holdfast.ui.bridge.Shown
 import holdfast.ui.components.Refusal
 import holdfast.ui.components.Words
+import holdfast.ui.screens.approval.ApprovalBody
 import holdfast.ui.screens.finding.FindingBody
 import holdfast.ui.screens.form.FormBody
 import holdfast.ui.screens.hold.HoldBody
@@ -89,6 +90,8 @@ private fun BodyView(screen: Screen, live: StateFlow<Live>, send: (Action) -> Un
         is Body.Finding -> FindingBody(frame, body.finding, send)
         is Body.Repaired -> RepairedBody(frame, body.repair, send)
         is Body.Report -> ReportBody(frame, body.report, send)
+        is Body.Costs -> FormBody(frame, "costs", body.form, send)
+        is Body.Approval -> ApprovalBody(frame, body.approval, send)
         is Body.Log -> LogBody(frame, body.log, send)
     }
 }

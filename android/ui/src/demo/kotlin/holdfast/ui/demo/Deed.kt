@@ -5,6 +5,8 @@ import holdfast.core.Button
 import holdfast.core.Caution
 import holdfast.core.ChoiceOption
 import holdfast.core.Field
+import holdfast.core.Point
+import holdfast.core.Scene
 
 /** One thing a person does with the phone. */
 sealed interface Deed {
@@ -22,6 +24,9 @@ sealed interface Deed {
 
     /** Drags the gauge's needle to a place in the scene. */
     data class Drag(val x: Float, val y: Float) : Deed
+
+    /** Draws a stroke on the signature pad, through places in the scene. */
+    data class Sign(val pad: Scene, val stroke: List<Point>) : Deed
 
     /** Waits, in milliseconds. */
     data class Wait(val ms: Long) : Deed

@@ -1,6 +1,9 @@
 package holdfast.ui.demo
 
+import holdfast.core.Point
 import holdfast.core.Said
+import kotlin.math.exp
+import kotlin.math.sin
 
 /** An invented car: two mounts, one valve, and a front hose that is split until it is replaced. */
 internal object DemoCar {
@@ -60,5 +63,17 @@ internal object DemoCar {
         "shake" to "on_0_3" -> if (test == "shake") "3" else "1"
         "shake" to "off_0_3" -> "3"
         else -> null
+    }
+
+    /** The customer's signature, nobody's hand: two waves and a dot. */
+    val signature: List<List<Point>> = listOf(
+        wave(60f, 46, 30f),
+        wave(168f, 60, 18f),
+        listOf(Point(300f, 62f), Point(303f, 64f)),
+    )
+
+    private fun wave(from: Float, count: Int, height: Float): List<Point> = (0 until count).map {
+        val t = it / 6f
+        Point(from + t * 11f + sin(t * 2.3f) * 6f, 84f - sin(t * 3.1f) * height * exp(-t / 8f))
     }
 }

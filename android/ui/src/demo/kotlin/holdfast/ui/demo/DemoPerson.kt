@@ -2,6 +2,7 @@ package holdfast.ui.demo
 
 import holdfast.core.Acknowledgement
 import holdfast.core.Action
+import holdfast.core.ApprovalScreen
 import holdfast.core.Body
 import holdfast.core.Button
 import holdfast.core.Choice
@@ -13,6 +14,8 @@ import holdfast.core.HoldPhase
 import holdfast.core.HoldScreen
 import holdfast.core.Pick
 import holdfast.core.Picked
+import holdfast.core.Place
+import holdfast.core.ReportScreen
 import holdfast.core.ReportState
 import holdfast.core.Said
 import holdfast.core.Screen
@@ -27,6 +30,8 @@ class DemoPerson {
     private var strokes = 0
     private var asked = 0
     private var repaired = false
+    private var priced = false
+    private var signed = false
     private var shared = false
 
     /** What to do on this screen; the caller does it before asking again. */
@@ -49,7 +54,9 @@ class DemoPerson {
         is Body.LookOver -> Deed.Tap(body.look.done)
         is Body.Finding -> finding(body.finding.buttons)
         is Body.Repaired -> repair(FormScreen(body.repair.sections, body.repair.next))
-        is Body.Report -> report(body.report.state)
+        is Body.Report -> report(body.report)
+        is Body.Costs -> costs(body.form)
+        is Body.Approval -> approve(body.approval)
         is Body.Photo, is Body.Log, is Body.Settings -> screen.frame.back?.let { Deed.Tap(it) } ?: Deed.Leave
     }
 
@@ -63,6 +70,7 @@ class DemoPerson {
             is Action.Stroke -> strokes += 1
             is Action.Say -> asked += 1
             is Action.RepairDone -> repaired = true
+            is Action.Go -> strokes = 0
             else -> Unit
         }
     }
@@ -145,10 +153,37 @@ class DemoPerson {
     private fun repair(form: FormScreen): Deed =
         write(form, FieldId.RepairPart, "Hose 3.5 mm, 0.5 m") ?: goOn(form)
 
-    private fun report(state: ReportState): Deed = when (state) {
-        is ReportState.ToMake -> Deed.Tap(state.make)
+    private fun report(report: ReportScreen): Deed = when (val state = report.state) {
+        is ReportState.ToMake -> go(report, Place.COSTS, priced) ?: go(report, Place.APPROVAL, signed) ?: Deed.Tap(state.make)
         is ReportState.Working -> Deed.Wait(100)
         is ReportState.Ready -> if (shared) Deed.Leave else Deed.Tap(state.share).also { shared = true }
+    }
+
+    /** The way to a screen of the customer's, until it was filled in. */
+    private fun go(report: ReportScreen, to: Place, done: Boolean): Deed? = report.sections
+        .flatMap { it.items }
+        .mapNotNull { (it as? FormItem.Tap)?.button }
+        .firstOrNull { it.action == Action.Go(to) && !done }
+        ?.let { Deed.Tap(it) }
+
+    private fun costs(form: FormScreen): Deed =
+        choose(form) { it == Pick.CostStage("charged") }
+            ?: write(form, FieldId.Currency, "EUR")
+            ?: write(form, FieldId.TaxParts, "20")
+            ?: write(form, FieldId.TaxLabour, "20")
+            ?: write(form, FieldId.CostWords(0u), "Vacuum hose 3.5 mm, 0.5 m")
+            ?: write(form, FieldId.CostPrice(0u), "14.50")
+            ?: write(form, FieldId.CostWords(1u), "Test, replace, test again")
+            ?: write(form, FieldId.CostQuantity(1u), "1.25")
+            ?: write(form, FieldId.CostPrice(1u), "88.00")
+            ?: goOn(form).also { priced = true }
+
+    private fun approve(approval: ApprovalScreen): Deed {
+        val form = FormScreen(approval.sections, approval.next)
+        val stroke = DemoCar.signature.getOrNull(strokes)
+        return write(form, FieldId.Signer, "A. Example")
+            ?: stroke?.let { Deed.Sign(approval.pad, it) }?.also { strokes += 1 }
+            ?: goOn(form).also { signed = true }
     }
 
     private fun goOn(form: FormScreen): Deed = form.next?.let { Deed.Tap(it) } ?: Deed.Leave

@@ -13,9 +13,12 @@ import androidx.compose.foundation.layout.fillMaxSize
 import androidx.compose.foundation.layout.fillMaxWidth
 import androidx.compose.foundation.layout.size
 import androidx.compose.runtime.Composable
+import androidx.compose.runtime.mutableStateListOf
 import androidx.compose.runtime.remember
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.geometry.Offset
+import androidx.compose.ui.graphics.PointMode
+import androidx.compose.ui.graphics.StrokeCap
 import androidx.compose.ui.input.pointer.pointerInput
 import androidx.compose.ui.semantics.Role
 import androidx.compose.ui.semantics.contentDescription
@@ -27,6 +30,7 @@ import androidx.compose.ui.unit.dp
 import androidx.compose.ui.unit.max
 import holdfast.core.Action
 import holdfast.core.Item
+import holdfast.core.Point
 import holdfast.core.Scene
 import holdfast.ui.theme.Theme
 
@@ -40,6 +44,9 @@ sealed interface Finger {
 
     /** It marks a place: [Action.Touch]. */
     data class Marks(val send: (Action) -> Unit) : Finger
+
+    /** It is a pen: [Action.Ink], one for each stroke. */
+    data class Writes(val send: (Action) -> Unit) : Finger
 }
 
 /**
@@ -59,6 +66,8 @@ fun SceneView(
     val pictures = rememberPictures(scene)
     val type = Theme.type.body
     val drawing = remember(palette, measurer, type, pictures) { SceneDrawing(palette, measurer, type, pictures) }
+    // The stroke under way is drawn here; once it is part of the scene it is gone.
+    val wet = remember(scene) { mutableStateListOf<Offset>() }
     BoxWithConstraints(
         modifier
             .fillMaxWidth()
@@ -67,11 +76,12 @@ fun SceneView(
                 contentDescription = scene.alt
                 role = Role.Image
             }
-            .fingers(finger, scene.width),
+            .fingers(finger, scene.width, wet),
     ) {
         val unit = maxWidth / scene.width
         Canvas(Modifier.fillMaxSize()) {
             drawing.draw(this, scene.items, size.width / scene.width, needleDeg?.invoke())
+            if (wet.size > 1) drawPoints(wet, PointMode.Polygon, palette.ink, PenWidth.toPx(), StrokeCap.Round)
         }
         scene.items.filterIsInstance<Item.Region>().forEach { Region(it, unit, onTap) }
     }
@@ -114,7 +124,7 @@ private val LeastTarget = 48.dp
 /** The height of the smallest type that can be read at arm's length by good eyes. */
 private val LeastWords = 9.dp
 
-private fun Modifier.fingers(finger: Finger, sceneWidth: Float): Modifier = when (finger) {
+private fun Modifier.fingers(finger: Finger, sceneWidth: Float, wet: MutableList<Offset>): Modifier = when (finger) {
     is Finger.Ignored -> this
     is Finger.Drags -> pointerInput(sceneWidth) {
         awaitEachGesture {
@@ -137,4 +147,24 @@ private fun Modifier.fingers(finger: Finger, sceneWidth: Float): Modifier = when
             finger.send(Action.Touch(at.x / unit, at.y / unit))
         }
     }
+    is Finger.Writes -> pointerInput(sceneWidth, wet) {
+        awaitEachGesture {
+            val unit = size.width / sceneWidth
+            val down = awaitFirstDown()
+            down.consume()
+            wet.clear()
+            wet += down.position
+            while (true) {
+                val change = awaitPointerEvent().changes.firstOrNull { it.id == down.id } ?: break
+                change.consume()
+                change.historical.mapTo(wet) { it.position }
+                wet += change.position
+                if (!change.pressed) break
+            }
+            finger.send(Action.Ink(wet.map { Point(it.x / unit, it.y / unit) }))
+        }
+    }
 }
+
+/** The pen of the pad, as wide as the core draws it. */
+private val PenWidth = 2.4.dp

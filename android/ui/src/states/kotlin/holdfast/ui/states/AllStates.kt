@@ -12,4 +12,5 @@ val allStates: List<State> = listOf(
     photoStates,
     findingStates,
     reportStates,
+    customerStates,
 ).flatten()

@@ -23,5 +23,5 @@ private fun report(state: ReportState) = Body.Report(ReportScreen(listOf(pageSce
 internal val reportStates = listOf(
     state("report-to-make", "Report", report(ReportState.ToMake(primary("Make the PDF", Action.MakeReport)))),
     state("report-working", "Report", report(ReportState.Working("Making page 2 of 3", plain("Stop", Action.StopWork)))),
-    state("report-ready", "Report", report(ReportState.Ready("reports/a.pdf", primary("Share", Action.ShareReport)))),
+    state("report-ready", "Report", report(ReportState.Ready("reports/a.pdf", primary("Share", Action.ShareReport), quiet("Share the readings as a table", Action.ShareReadings)))),
 )

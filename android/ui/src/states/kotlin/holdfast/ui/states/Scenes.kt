@@ -114,6 +114,18 @@ internal fun bandScene(): Scene {
     return Scene(360f, 100f, "12.4 V, inside the expected band.", items)
 }
 
+/** A pad that somebody signed with a wave. */
+internal fun padScene(): Scene {
+    val wave = (0..40).map { Point(60f + it * 4f, 80f - 22f * sin(it * 0.7f)) }
+    val items = listOf<Item>(
+        Item.Path(listOf(Point(1f, 1f), Point(359f, 1f), Point(359f, 149f), Point(1f, 149f)), Ends.CLOSED, line(1f, Role.LINE), Role.RAISED),
+        Item.Path(listOf(Point(24f, 112f), Point(336f, 112f)), Ends.OPEN, line(1.2f, Role.LINE, Dash.DASHED), null),
+        words(180f, 136f, 14f, "Sign here with a finger"),
+        Item.Path(wave, Ends.OPEN, line(2.4f, Role.INK), null),
+    )
+    return Scene(360f, 150f, "Signature pad, 1 stroke", items)
+}
+
 /** A page with a heading and lines. */
 internal fun pageScene(): Scene {
     val items = mutableListOf<Item>(

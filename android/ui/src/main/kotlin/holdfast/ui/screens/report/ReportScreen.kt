@@ -45,7 +45,10 @@ private fun footer(state: ReportState, send: (Action) -> Unit): @Composable Colu
             Words(state.text)
             WideButton(state.stop, send)
         }
-        is ReportState.Ready -> WideButton(state.share, send)
+        is ReportState.Ready -> {
+            WideButton(state.share, send)
+            WideButton(state.shareReadings, send)
+        }
     }
 }
 
