@@ -6,7 +6,7 @@
 
 use std::collections::BTreeMap;
 
-use iso_currency::Currency;
+use iso_currency::{Country, Currency};
 
 use crate::payload::{CostKind, CostLine, Costs};
 
@@ -15,6 +15,13 @@ use crate::payload::{CostKind, CostLine, Costs};
 #[must_use]
 pub fn minor_digits(code: &str) -> Option<u32> {
     Currency::from_code(code)?.exponent().map(u32::from)
+}
+
+/// The currency that is usual in a country, by its ISO 3166 code of two letters.
+#[must_use]
+pub fn usual_currency(country: &str) -> Option<&'static str> {
+    let country: Country = country.parse().ok()?;
+    Currency::from_country(country).first().map(Currency::code)
 }
 
 /// What costs come to, in minor units.
@@ -207,6 +214,15 @@ mod tests {
         for code in ["", "eur", "ABC", "XAU"] {
             assert_eq!(minor_digits(code), None, "{code}");
         }
+    }
+
+    /// Source: ISO 4217 list one, the entity of each currency; the pairs here from memory.
+    #[test]
+    fn a_country_has_its_currency() {
+        for (country, code) in [("GB", "GBP"), ("DE", "EUR"), ("JP", "JPY"), ("KW", "KWD")] {
+            assert_eq!(usual_currency(country), Some(code), "{country}");
+        }
+        assert_eq!(usual_currency("419"), None);
     }
 
     #[test]

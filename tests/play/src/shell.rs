@@ -31,6 +31,7 @@ fn facts() -> PhoneFacts {
     PhoneFacts {
         locale: "en".into(),
         parts: vec![PhonePart::GaugeReader, PhonePart::Accelerometer],
+        fonts: Vec::new(),
     }
 }
 

@@ -66,6 +66,7 @@ pub(super) fn made(texts: &Texts, job: &JobView) -> Report {
         business: "Mobile Mount Care\n12 Mill Lane",
         photo: &|_| None,
         version: "0.1.0",
+        fonts: &[],
     };
     report(texts, job, &wishes)
 }

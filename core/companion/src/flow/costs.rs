@@ -7,7 +7,7 @@
 //! | `Confirm` with nothing wrong | logged, if it changed; the report |
 //! | `Back` | the lines that read are logged, if they changed; the report |
 
-use holdfast_joblog::money::{FigureError, minor_digits, parse_decimal};
+use holdfast_joblog::money::{FigureError, minor_digits, parse_decimal, usual_currency};
 use holdfast_joblog::{CostKind, CostLine, CostStage, Costs, Payload};
 
 use crate::companion::Companion;
@@ -41,7 +41,7 @@ pub(super) fn draft(core: &Companion) -> CostsDraft {
     let Some(costs) = logged.map(|dated| &dated.value) else {
         return CostsDraft {
             stage: StageTyped::Estimate,
-            currency: settings.currency.clone(),
+            currency: currency(core),
             tax_parts: settings.tax_parts.clone(),
             tax_labour: settings.tax_labour.clone(),
             valid_days: USUAL_DAYS.to_string(),
@@ -79,6 +79,16 @@ pub(super) fn draft(core: &Companion) -> CostsDraft {
             })
             .collect(),
     }
+}
+
+/// The currency used last, else the usual one where the phone's language is at home.
+fn currency(core: &Companion) -> String {
+    let last = &core.session.settings.currency;
+    if !last.is_empty() {
+        return last.clone();
+    }
+    let mut subtags = core.facts.locale.split(['-', '_']).skip(1);
+    subtags.find_map(usual_currency).unwrap_or_default().to_owned()
 }
 
 fn new_line(kind: CostKind) -> CostTyped {
@@ -235,6 +245,12 @@ fn problem(core: &Companion, draft: &CostsDraft) -> Option<String> {
     fields
         .filter_map(|field| field.problem)
         .next()
+        .or_else(|| {
+            draft
+                .currency
+                .is_empty()
+                .then(|| core.say("costs-currency-missing"))
+        })
         .or_else(|| stated(draft).is_none().then(|| core.say("costs-too-large")))
 }
 
@@ -322,9 +338,8 @@ fn bill_fields(core: &Companion, draft: &CostsDraft) -> Vec<Field> {
         Keys::Code,
     );
     currency.hint = core.say("costs-currency-hint");
-    currency.problem = minor_digits(&draft.currency)
-        .is_none()
-        .then(|| core.say("costs-currency-unknown"));
+    let unknown = !draft.currency.is_empty() && minor_digits(&draft.currency).is_none();
+    currency.problem = unknown.then(|| core.say("costs-currency-unknown"));
     fields.push(currency);
     for (id, key, typed) in [
         (FieldId::TaxParts, "costs-tax-parts", &draft.tax_parts),
@@ -344,14 +359,19 @@ fn line_section(core: &Companion, draft: &CostsDraft, at: usize, typed: &CostTyp
         .map(entry)
         .collect();
     let line = u32::try_from(at).unwrap_or(u32::MAX);
-    items.push(tap(quiet(core.say("costs-remove"), Action::RemoveCost { line })));
+    items.push(tap(quiet(
+        core.say_with("costs-remove", &Args::new().count("line", at + 1)),
+        Action::RemoveCost { line },
+    )));
     section(core.say(&format!("costs-kind-{}", typed.kind.id())), items)
 }
 
 fn line_fields(core: &Companion, draft: &CostsDraft, at: usize, typed: &CostTyped) -> Vec<Field> {
     let line = u32::try_from(at).unwrap_or(u32::MAX);
     let is_labour = typed.kind == CostKind::Labour;
-    let field = |id, key: &str, value: &str, keys| text_field(id, core.say(key), value.to_owned(), keys);
+    let args = Args::new().count("line", at + 1);
+    let field =
+        |id, key: &str, value: &str, keys| text_field(id, core.say_with(key, &args), value.to_owned(), keys);
     let blank = is_blank(typed);
     let wrong = |text: &str, digits: u32| {
         let error = parse_decimal(text, digits).err();
@@ -359,19 +379,23 @@ fn line_fields(core: &Companion, draft: &CostsDraft, at: usize, typed: &CostType
     };
     let mut what = field(
         FieldId::CostWords { line },
-        "costs-what",
+        "costs-line-what",
         &typed.words,
         Keys::Text,
     );
     what.problem = (!blank && typed.words.trim().is_empty()).then(|| core.say("costs-what-missing"));
     let key = if is_labour {
-        "costs-hours"
+        "costs-line-hours"
     } else {
-        "costs-quantity"
+        "costs-line-quantity"
     };
     let mut quantity = field(FieldId::CostQuantity { line }, key, &typed.quantity, Keys::Number);
     quantity.problem = wrong(&typed.quantity, QUANTITY_DIGITS);
-    let key = if is_labour { "costs-rate" } else { "costs-price" };
+    let key = if is_labour {
+        "costs-line-rate"
+    } else {
+        "costs-line-price"
+    };
     let mut price = field(FieldId::CostPrice { line }, key, &typed.price, Keys::Number);
     price.unit.clone_from(&draft.currency);
     price.problem = wrong(&typed.price, minor_digits(&draft.currency).unwrap_or(2));

@@ -106,6 +106,7 @@ pub(crate) fn input(core: &Companion) -> Option<Report> {
     let wishes = ReportWishes {
         business: &core.session.settings.business,
         photo: &print,
+        fonts: &core.facts.fonts.iter().map(PathBuf::from).collect::<Vec<_>>(),
         version: env!("CARGO_PKG_VERSION"),
     };
     Some(compose::report(&core.texts, job, &wishes))

@@ -8,6 +8,8 @@ pub struct PhoneFacts {
     pub locale: String,
     /// What this phone can do.
     pub parts: Vec<PhonePart>,
+    /// Paths of font files that this phone has, for names in scripts that the report's own family lacks.
+    pub fonts: Vec<String>,
 }
 
 /// Something a phone may have.

@@ -28,6 +28,7 @@ fn facts() -> PhoneFacts {
             PhonePart::Buzzer,
             PhonePart::Share,
         ],
+        fonts: Vec::new(),
     }
 }
 

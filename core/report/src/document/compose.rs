@@ -22,8 +22,14 @@ pub(crate) struct Laid {
     pub(crate) tree: Tree,
 }
 
+/// A report laid out, with the type it was set in.
+pub(crate) struct Composed {
+    pub(crate) laid: Laid,
+    pub(crate) type_: Typesetter,
+}
+
 /// Lays a report out on paper.
-pub(crate) fn compose(report: &Report, paper: Paper) -> Laid {
+pub(crate) fn compose(report: &Report, paper: Paper) -> Composed {
     let (width, height) = paper.size_pt();
     let sheet = Sheet {
         width,
@@ -35,7 +41,7 @@ pub(crate) fn compose(report: &Report, paper: Paper) -> Laid {
     let mut composer = Composer {
         report,
         sheet,
-        type_: Typesetter::new(),
+        type_: Typesetter::with(&report.fonts),
         pieces: Vec::new(),
         tree: Tree::new(),
         figures: 0,
@@ -50,7 +56,12 @@ pub(crate) fn compose(report: &Report, paper: Paper) -> Laid {
         }
     }
     composer.colophon();
-    let Composer { pieces, mut tree, .. } = composer;
+    let Composer {
+        pieces,
+        mut tree,
+        type_,
+        ..
+    } = composer;
     let mut pages = flow(pieces, sheet, &mut tree);
     let digest: String = report.digest.chars().take(16).collect();
     let foot: Vec<&str> = [report.title.as_str(), digest.as_str()]
@@ -58,7 +69,10 @@ pub(crate) fn compose(report: &Report, paper: Paper) -> Laid {
         .filter(|s| !s.is_empty())
         .collect();
     feet(&mut pages, sheet, &foot.join("  ·  "), &report.words.page, SMALL);
-    Laid { pages, tree }
+    Composed {
+        laid: Laid { pages, tree },
+        type_,
+    }
 }
 
 pub(crate) struct Composer<'a> {
@@ -241,7 +255,13 @@ impl Composer<'_> {
     }
 
     fn blocks(&mut self, parent: NodeId, blocks: &[Block], level: u16) {
-        for block in blocks {
+        for (at, block) in blocks.iter().enumerate() {
+            // A heading goes below the pictures with the wide block it belongs to.
+            let is_heading = |block: &&Block| matches!(block, Block::Heading(_));
+            let content = blocks.iter().skip(at).find(|block| !is_heading(block));
+            if is_heading(&block) && content.is_some_and(is_wide) {
+                self.end_aside();
+            }
             self.block(parent, block, level);
         }
     }

@@ -11,6 +11,15 @@ use crate::scene::{Anchor, Item, Point, Role, Scene, Stroke, Weight};
 /// No figure is taller than this share of a page, so that its heading and caption find room beside it.
 const TALLEST: f32 = 0.75;
 
+/// Room for headings above a picture.
+const HEADED: f32 = 100.0;
+
+/// From line to line of a caption.
+const CAPTION_LEADING: f32 = 13.0;
+
+/// A caption longer than this is cut with a mark; the record has it whole.
+const MOST_CAPTION_LINES: usize = 9;
+
 /// A scene's items, scaled and moved; places to touch are left out, they mean nothing on paper.
 pub(crate) fn items(scene: &Scene, offset: Point, scale: f32) -> Vec<Item> {
     scene
@@ -159,7 +168,10 @@ impl Composer<'_> {
         share: f32,
     ) -> (Vec<Run>, f32) {
         let captions = self.caption(&input.caption, column);
-        let room = self.sheet.text_height() * TALLEST;
+        // A heading, the picture and its caption fit on one page, however long the caption.
+        let words = captions.len() as f32 * CAPTION_LEADING + 6.0;
+        let height = self.sheet.text_height();
+        let room = (height * TALLEST).min(height - HEADED - words);
         let scale = (column * share / input.scene.width.max(1.0)).min(room / input.scene.height.max(1.0));
         let node = self.tree.add(
             parent,
@@ -180,7 +192,7 @@ impl Composer<'_> {
                     line.iter()
                         .map(|item| placed(item, at(corner.x, corner.y + y), 1.0)),
                 );
-                y += 13.0;
+                y += CAPTION_LEADING;
             }
             runs.push(Run {
                 node: Some(node),
@@ -205,7 +217,7 @@ impl Composer<'_> {
         );
         let look = Look {
             size: 9.0,
-            leading: 13.0,
+            leading: CAPTION_LEADING,
             weight: Weight::Regular,
             role: Role::Ink,
         };
@@ -214,7 +226,14 @@ impl Composer<'_> {
             ..look
         };
         let taken = self.type_.width(&number, bold.weight, bold.size) + 4.0;
-        let lines = self.type_.wrap(words, look.weight, look.size, width - taken);
+        let mut lines = self.type_.wrap(words, look.weight, look.size, width - taken);
+        if lines.len() > MOST_CAPTION_LINES {
+            lines.truncate(MOST_CAPTION_LINES);
+            if let Some(last) = lines.last_mut() {
+                let kept = last.trim_end().chars().count().saturating_sub(2);
+                *last = last.chars().take(kept).chain(['…']).collect();
+            }
+        }
         lines
             .into_iter()
             .enumerate()

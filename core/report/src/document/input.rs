@@ -1,5 +1,7 @@
 //! What a report is made from. Every word arrives final, in the report's language.
 
+use std::path::PathBuf;
+
 use crate::diagram::state::State;
 use crate::scene::Scene;
 
@@ -27,6 +29,8 @@ pub struct Report {
     pub evidence: Section,
     /// Every entry; starts on a page of its own. Left out when it has no blocks.
     pub record: Section,
+    /// Font files for names in scripts that the embedded family lacks. Each is read only where a text needs it.
+    pub fonts: Vec<PathBuf>,
     /// Files that ride inside the PDF.
     pub attachments: Vec<Attachment>,
     /// Digest of the record, printed at its end and on every page's foot in short form, or empty.

@@ -1,6 +1,8 @@
 //! The report: a plain input, laid out into pages, written as PDF.
 
 mod aside;
+#[cfg(test)]
+mod breaks;
 mod compose;
 mod facts;
 mod figure;
@@ -32,6 +34,7 @@ pub struct Page {
 #[must_use]
 pub fn pages(report: &Report, paper: Paper) -> Vec<Page> {
     compose::compose(report, paper)
+        .laid
         .pages
         .into_iter()
         .map(|p| Page { scene: p.scene })

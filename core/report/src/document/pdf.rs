@@ -17,7 +17,7 @@ use krilla::tagging::{
 };
 use krilla::{Document, SerializeSettings};
 
-use super::compose::{Laid, compose};
+use super::compose::{Composed, Laid, compose};
 use super::input::{Attachment, Paper, Report, Written};
 use super::pdf_draw::Ink;
 use super::structure::{Kind, NodeId, Tree};
@@ -63,7 +63,7 @@ pub fn render_pdf(report: &Report, paper: Paper) -> Result<Vec<u8>, PdfError> {
     if report.title.trim().is_empty() || report.language.trim().is_empty() {
         return Err(PdfError::Unnamed);
     }
-    let laid = compose(report, paper);
+    let Composed { laid, type_ } = compose(report, paper);
     let configuration = ConfigurationBuilder::new()
         .with_archival_validator(Archival::A3_A)
         .with_accessibility_validator(Accessibility::UA1)
@@ -73,7 +73,7 @@ pub fn render_pdf(report: &Report, paper: Paper) -> Result<Vec<u8>, PdfError> {
         configuration,
         ..SerializeSettings::default()
     });
-    let identifiers = draw_pages(&mut document, &laid, paper)?;
+    let identifiers = draw_pages(&mut document, &laid, Ink::of(type_), paper)?;
     document.set_tag_tree(tags(&laid.tree, &identifiers, &report.language));
     document.set_outline(outline(&laid));
     document.set_metadata(metadata(report));
@@ -88,9 +88,13 @@ pub fn render_pdf(report: &Report, paper: Paper) -> Result<Vec<u8>, PdfError> {
 /// Which identifiers each node's content got, in order.
 type Identifiers = HashMap<NodeId, Vec<Identifier>>;
 
-fn draw_pages(document: &mut Document, laid: &Laid, paper: Paper) -> Result<Identifiers, PdfError> {
+fn draw_pages(
+    document: &mut Document,
+    laid: &Laid,
+    mut ink: Ink,
+    paper: Paper,
+) -> Result<Identifiers, PdfError> {
     let (width, height) = paper.size_pt();
-    let mut ink = Ink::new()?;
     let mut identifiers = Identifiers::new();
     let owners = owners(laid);
     for (scene, owners) in laid.pages.iter().map(|p| &p.scene).zip(owners) {

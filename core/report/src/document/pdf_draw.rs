@@ -2,6 +2,7 @@
 
 use std::collections::HashMap;
 use std::path::Path as FilePath;
+use std::sync::Arc;
 
 use krilla::Data;
 use krilla::color::rgb;
@@ -14,29 +15,40 @@ use krilla::text::{Font, GlyphId, KrillaGlyph};
 
 use super::pdf::PdfError;
 use crate::scene::{Anchor, Dash, Ends, Item, Point, Role, Stroke, arc_points, dash_lengths, needle_shapes};
-use crate::text::{Face, Typesetter};
+use crate::text::{FaceId, Typesetter};
 use crate::theme;
 
 /// Fonts, pictures and type, kept over all pages so that each is embedded once.
 pub(crate) struct Ink {
     type_: Typesetter,
-    fonts: Vec<(Face, Font)>,
+    fonts: HashMap<FaceId, Font>,
     pictures: HashMap<String, Image>,
 }
 
 impl Ink {
-    pub(crate) fn new() -> Result<Self, PdfError> {
-        let font = |face: Face| Some((face, Font::new(Data::from(face.bytes()), 0)?));
-        let fonts = Face::ALL
-            .into_iter()
-            .map(font)
-            .collect::<Option<Vec<_>>>()
-            .ok_or(PdfError::Font)?;
-        Ok(Self {
-            type_: Typesetter::new(),
-            fonts,
+    pub(crate) fn of(type_: Typesetter) -> Self {
+        Self {
+            type_,
+            fonts: HashMap::new(),
             pictures: HashMap::new(),
-        })
+        }
+    }
+
+    /// The font of a face, parsed when first drawn with.
+    fn font(&mut self, face: FaceId) -> Result<Font, PdfError> {
+        if let Some(font) = self.fonts.get(&face) {
+            return Ok(font.clone());
+        }
+        let (data, index) = match face {
+            FaceId::Embedded(face) => (Data::from(face.bytes()), 0),
+            FaceId::Extra(at) => {
+                let extra = self.type_.extra(at).ok_or(PdfError::Font)?;
+                (Data::from(Arc::clone(&extra.bytes)), extra.index)
+            }
+        };
+        let font = Font::new(data, index).ok_or(PdfError::Font)?;
+        self.fonts.insert(face, font.clone());
+        Ok(font)
     }
 
     pub(crate) fn draw(&mut self, surface: &mut Surface<'_>, item: &Item) -> Result<(), PdfError> {
@@ -89,9 +101,7 @@ impl Ink {
                 surface.set_stroke(None);
                 surface.set_fill(Some(fill_of(*role, 1.0)));
                 for run in &shaped.runs {
-                    let Some((_, font)) = self.fonts.iter().find(|(face, _)| *face == run.face) else {
-                        continue;
-                    };
+                    let font = self.font(run.face)?;
                     let glyphs: Vec<KrillaGlyph> = run
                         .glyphs
                         .iter()
@@ -110,7 +120,7 @@ impl Ink {
                         })
                         .collect();
                     let start = PdfPoint::from_xy(left + run.x, at.y);
-                    surface.draw_glyphs(start, &glyphs, font.clone(), &shaped.text, *size, false);
+                    surface.draw_glyphs(start, &glyphs, font, &shaped.text, *size, false);
                 }
             }
             Item::Image {

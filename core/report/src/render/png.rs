@@ -129,7 +129,9 @@ impl Canvas {
                     Anchor::End => at.x - shaped.width,
                 };
                 for run in &shaped.runs {
-                    let Some(font) = run.face.font() else { continue };
+                    let Some(font) = self.type_.font(run.face) else {
+                        continue;
+                    };
                     let outlines = font.outline_glyphs();
                     let mut pen = Pen {
                         path: PathBuilder::new(),

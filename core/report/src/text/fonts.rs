@@ -78,24 +78,3 @@ impl Ruler {
             .unwrap_or(0.0)
     }
 }
-
-/// The text with nothing in it that can't be drawn: control and direction-override characters become spaces or go,
-/// characters the family lacks become a visible replacement.
-pub(crate) fn drawable(text: &str, weight: Weight) -> String {
-    let map = Face::of(weight).font().map(|f| f.charmap().clone());
-    let known = |c: char| map.as_ref().is_some_and(|m| m.map(c).is_some());
-    text.chars()
-        .filter_map(|c| match c {
-            // Joiners, direction marks and overrides, variation selectors: they only steer what is drawn.
-            '\u{200b}'..='\u{200f}'
-            | '\u{202a}'..='\u{202e}'
-            | '\u{2060}'..='\u{2069}'
-            | '\u{fe00}'..='\u{fe0f}'
-            | '\u{feff}'
-            | '\u{ad}' => None,
-            c if c.is_control() => Some(' '),
-            c if known(c) => Some(c),
-            _ => Some(REPLACEMENT),
-        })
-        .collect()
-}

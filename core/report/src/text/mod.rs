@@ -1,10 +1,14 @@
-//! Type: the embedded family, shaping and measuring.
+//! Type: the embedded family, fonts for further scripts, shaping and measuring.
 
 mod fonts;
+mod scripts;
 mod shape;
+mod shelf;
 
-pub(crate) use fonts::{Face, Ruler};
-pub(crate) use shape::Typesetter;
+pub(crate) use fonts::Ruler;
+pub(crate) use shape::{FaceId, Typesetter};
 
+#[cfg(test)]
+mod script_tests;
 #[cfg(test)]
 mod tests;

@@ -1,6 +1,10 @@
-use super::fonts::{REPLACEMENT, drawable};
+use super::fonts::{Face, REPLACEMENT};
 use super::*;
 use crate::scene::Weight;
+
+fn drawable(text: &str, weight: Weight) -> String {
+    Typesetter::new().drawable(text, weight)
+}
 
 #[test]
 fn both_faces_can_be_read() {

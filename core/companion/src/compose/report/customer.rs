@@ -7,7 +7,6 @@ use super::advice::{cares, next, repair, sign};
 use crate::compose::approval::work_not_done;
 use crate::compose::finding::{certainty_now, explains, headline_now, left_open};
 use crate::compose::hold::before_and_after;
-use crate::compose::map::{MapOf, circuit_map};
 use crate::compose::money::{costs_heading, costs_table};
 use crate::compose::overview::complaint_phrase;
 use crate::compose::reading::reason_words;
@@ -258,18 +257,17 @@ fn also_seen(texts: &Texts, job: &JobView) -> Vec<String> {
         .collect()
 }
 
-/// What stands beside the text: the circuit with the part, and the figure that tells most.
-pub(super) fn aside(texts: &Texts, job: &JobView, telling: Option<Figure>) -> Vec<Figure> {
-    let map = Figure {
-        scene: circuit_map(texts, job, MapOf::Job),
-        caption: texts.say(if job.repaired().is_some() {
-            "report-caption-map-repaired"
-        } else {
-            "report-caption-map"
-        }),
-        width_share: SHARE,
-    };
-    std::iter::once(map).chain(telling).collect()
+/// What stands beside the text: the figure that tells most, and the circuit where the page has room for it.
+pub(super) fn aside(job: &JobView, map: &mut Option<Figure>, telling: Option<Figure>) -> Vec<Figure> {
+    let full = job.log.costs.is_some() || !job.log.approvals.is_empty();
+    let map = map.take_if(|_| !full || telling.is_none());
+    map.into_iter()
+        .chain(telling)
+        .map(|figure| Figure {
+            width_share: SHARE,
+            ..figure
+        })
+        .collect()
 }
 
 /// Share of the text width that pictures beside the text take.

@@ -6,7 +6,8 @@ use holdfast_report::{Block, Figure, PhotoMark, PhotoScene, Scene, Spot};
 
 use super::ReportWishes;
 use crate::compose::band::bands;
-use crate::compose::hold::{fall, hold_chart};
+use crate::compose::hold::{before_and_after, fall, hold_chart};
+use crate::compose::map::{MapOf, circuit_map};
 use crate::compose::mark::mark_of;
 use crate::compose::reasons::test_of;
 use crate::compose::repaired::retested;
@@ -29,6 +30,20 @@ pub(super) fn all(texts: &Texts, job: &JobView, wishes: &ReportWishes<'_>) -> Ve
     shown
 }
 
+/// The circuit with what the tests say of each part.
+pub(super) fn map(texts: &Texts, job: &JobView) -> Figure {
+    let caption = if job.repaired().is_some() {
+        "report-caption-map-repaired"
+    } else {
+        "report-caption-map"
+    };
+    Figure {
+        scene: circuit_map(texts, job, MapOf::Job),
+        caption: texts.say(caption),
+        width_share: HALF,
+    }
+}
+
 /// Takes out the figure that speaks most for the finding.
 pub(super) fn take_strongest(shown: &mut Vec<Shown>, job: &JobView) -> Option<Figure> {
     let tests = job.finding.speaks_for.iter().filter_map(test_of);
@@ -38,10 +53,10 @@ pub(super) fn take_strongest(shown: &mut Vec<Shown>, job: &JobView) -> Option<Fi
     Some(shown.remove(at).figure)
 }
 
-/// The figures two by two.
-pub(super) fn blocks(shown: Vec<Shown>) -> Vec<Block> {
+/// The figures two by two, the first ones ahead of those of the tests.
+pub(super) fn blocks(first: Option<Figure>, shown: Vec<Shown>) -> Vec<Block> {
     let mut blocks = Vec::new();
-    let mut figures = shown.into_iter().map(|one| one.figure);
+    let mut figures = first.into_iter().chain(shown.into_iter().map(|one| one.figure));
     while let Some(left) = figures.next() {
         blocks.push(match figures.next() {
             Some(right) => Block::Pair(left, right),
@@ -51,21 +66,39 @@ pub(super) fn blocks(shown: Vec<Shown>) -> Vec<Block> {
     blocks
 }
 
+/// Each hold that has a chart; one that was done again after the repair, both on one axis.
 fn holds(texts: &Texts, job: &JobView) -> Vec<Shown> {
     let compared = retested(job);
     let elsewhere =
         |reading: &Reading| compared.is_some_and(|(before, after)| before.0 == reading || after.0 == reading);
     job.done
         .iter()
-        .filter(|(reading, _)| !elsewhere(reading))
+        .filter(|(reading, _)| !elsewhere(reading) && !is_done_again(job, reading))
         .filter(|(_, result)| result.outcome != Outcome::NotDone)
         .filter_map(|(reading, result)| {
             let hold = result.hold.as_ref()?;
-            let scene = hold_chart(texts, job, &[(None, reading, result)])?;
+            let first = job.last(&reading.test, false).filter(|_| reading.after_repair);
+            let both = first
+                .and_then(|(before, was, _)| before_and_after(texts, job, (before, was), (reading, result)));
+            let scene = match both {
+                Some(scene) => scene,
+                None => hold_chart(texts, job, &[(None, reading, result)])?,
+            };
             let caption = caption(texts, reading, result, &fall(texts, hold));
             Some(shown_of(reading, scene, caption))
         })
         .collect()
+}
+
+/// Whether the last reading of a test before the repair is drawn beside the one after it.
+fn is_done_again(job: &JobView, reading: &Reading) -> bool {
+    let last = job
+        .last(&reading.test, false)
+        .is_some_and(|(before, _, _)| before == reading);
+    let again = job
+        .last(&reading.test, true)
+        .is_some_and(|(_, after, _)| after.hold.is_some());
+    !reading.after_repair && last && again
 }
 
 fn meters(texts: &Texts, job: &JobView) -> Vec<Shown> {

@@ -33,6 +33,8 @@ pub(crate) struct ReportWishes<'a> {
     pub business: &'a str,
     /// The upright print rendition of a photo by its digest, with its size in pixels.
     pub photo: &'a dyn Fn(&str) -> Option<PrintPhoto>,
+    /// Font files at hand for names in further scripts.
+    pub fonts: &'a [PathBuf],
     /// Version of this software.
     pub version: &'a str,
 }
@@ -56,7 +58,9 @@ pub(crate) fn report(texts: &Texts, job: &JobView, wishes: &ReportWishes<'_>) ->
     let (state, _) = finding_state(job);
     let mut shown = evidence::all(texts, job, wishes);
     let telling = customer::comparison(texts, job).or_else(|| evidence::take_strongest(&mut shown, job));
-    let mut evidence = evidence::blocks(shown);
+    let mut map = Some(evidence::map(texts, job));
+    let aside = customer::aside(job, &mut map, telling);
+    let mut evidence = evidence::blocks(map, shown);
     let mut record = record::blocks(texts, job);
     // A page of its own for one row of figures would be all but empty.
     if evidence.len() == 1 {
@@ -79,7 +83,7 @@ pub(crate) fn report(texts: &Texts, job: &JobView, wishes: &ReportWishes<'_>) ->
             sentence: headline_now(texts, job),
             certainty: certainty_now(texts, job),
         },
-        aside: customer::aside(texts, job, telling),
+        aside,
         customer: customer::page(texts, job),
         evidence: Section {
             heading: texts.say("report-evidence"),
@@ -89,6 +93,7 @@ pub(crate) fn report(texts: &Texts, job: &JobView, wishes: &ReportWishes<'_>) ->
             heading: texts.say("report-record"),
             blocks: record,
         },
+        fonts: wishes.fonts.to_vec(),
         attachments: attachments(texts, job),
         digest: digest(job),
         version: texts.say_with("report-software", &Args::new().text("version", wishes.version)),

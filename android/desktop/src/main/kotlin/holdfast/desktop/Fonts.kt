@@ -13,3 +13,11 @@ internal val ReportFont: FontFamily by lazy {
     }
     if (fonts.isEmpty()) FontFamily.SansSerif else FontFamily(fonts)
 }
+
+/** Where systems keep font files for every program. */
+private val FontFolders = listOf("/usr/share/fonts", "/usr/local/share/fonts", "/Library/Fonts", "C:/Windows/Fonts")
+
+/** The font files of this machine, for names in scripts that the report's own face lacks. */
+internal fun fontFiles(): List<String> = FontFolders.map(::File).flatMap { folder ->
+    folder.walk().filter { it.extension.lowercase() in setOf("ttf", "otf", "ttc") }.map { it.path }
+}

@@ -80,6 +80,7 @@ internal fun openWindow(model: HoldfastModel, phone: DesktopPhone) {
 internal fun desktopFacts(locale: Locale = Locale.getDefault()) = PhoneFacts(
     locale = locale.toLanguageTag(),
     parts = listOf(PhonePart.CAMERA, PhonePart.GALLERY, PhonePart.SPEECH, PhonePart.BUZZER, PhonePart.SHARE),
+    fonts = fontFiles(),
 )
 
 @Composable

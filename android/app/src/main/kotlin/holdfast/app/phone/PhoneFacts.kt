@@ -8,6 +8,7 @@ import android.hardware.SensorManager
 import android.speech.tts.TextToSpeech
 import holdfast.core.PhoneFacts
 import holdfast.core.PhonePart
+import java.io.File
 
 /** What this phone has, beside a [gaugeReader]. */
 internal fun phoneFacts(context: Context, gaugeReader: GaugeReader? = null): PhoneFacts {
@@ -24,5 +25,9 @@ internal fun phoneFacts(context: Context, gaugeReader: GaugeReader? = null): Pho
         if (vibrator(context)?.hasVibrator() == true) add(PhonePart.BUZZER)
         add(PhonePart.SHARE)
     }
-    return PhoneFacts(locale = context.resources.configuration.locales[0].toLanguageTag(), parts = parts)
+    return PhoneFacts(
+        locale = context.resources.configuration.locales[0].toLanguageTag(),
+        parts = parts,
+        fonts = File("/system/fonts").list().orEmpty().map { "/system/fonts/$it" },
+    )
 }

@@ -13,6 +13,7 @@ import androidx.compose.foundation.layout.fillMaxSize
 import androidx.compose.foundation.layout.fillMaxWidth
 import androidx.compose.foundation.layout.size
 import androidx.compose.runtime.Composable
+import androidx.compose.runtime.LaunchedEffect
 import androidx.compose.runtime.mutableStateListOf
 import androidx.compose.runtime.remember
 import androidx.compose.ui.Modifier
@@ -66,8 +67,8 @@ fun SceneView(
     val pictures = rememberPictures(scene)
     val type = Theme.type.body
     val drawing = remember(palette, measurer, type, pictures) { SceneDrawing(palette, measurer, type, pictures) }
-    // The stroke under way is drawn here; once it is part of the scene it is gone.
-    val wet = remember(scene) { mutableStateListOf<Offset>() }
+    val pen = remember { Pen() }
+    LaunchedEffect(scene) { pen.dry() }
     BoxWithConstraints(
         modifier
             .fillMaxWidth()
@@ -76,12 +77,12 @@ fun SceneView(
                 contentDescription = scene.alt
                 role = Role.Image
             }
-            .fingers(finger, scene.width, wet),
+            .fingers(finger, scene.width, pen),
     ) {
         val unit = maxWidth / scene.width
         Canvas(Modifier.fillMaxSize()) {
             drawing.draw(this, scene.items, size.width / scene.width, needleDeg?.invoke())
-            if (wet.size > 1) drawPoints(wet, PointMode.Polygon, palette.ink, PenWidth.toPx(), StrokeCap.Round)
+            if (pen.wet.size > 1) drawPoints(pen.wet, PointMode.Polygon, palette.ink, PenWidth.toPx(), StrokeCap.Round)
         }
         scene.items.filterIsInstance<Item.Region>().forEach { Region(it, unit, onTap) }
     }
@@ -124,7 +125,7 @@ private val LeastTarget = 48.dp
 /** The height of the smallest type that can be read at arm's length by good eyes. */
 private val LeastWords = 9.dp
 
-private fun Modifier.fingers(finger: Finger, sceneWidth: Float, wet: MutableList<Offset>): Modifier = when (finger) {
+private fun Modifier.fingers(finger: Finger, sceneWidth: Float, pen: Pen): Modifier = when (finger) {
     is Finger.Ignored -> this
     is Finger.Drags -> pointerInput(sceneWidth) {
         awaitEachGesture {
@@ -147,22 +148,42 @@ private fun Modifier.fingers(finger: Finger, sceneWidth: Float, wet: MutableList
             finger.send(Action.Touch(at.x / unit, at.y / unit))
         }
     }
-    is Finger.Writes -> pointerInput(sceneWidth, wet) {
+    is Finger.Writes -> pointerInput(sceneWidth, pen) {
         awaitEachGesture {
             val unit = size.width / sceneWidth
             val down = awaitFirstDown()
             down.consume()
-            wet.clear()
-            wet += down.position
+            pen.begin(down.position)
             while (true) {
                 val change = awaitPointerEvent().changes.firstOrNull { it.id == down.id } ?: break
                 change.consume()
-                change.historical.mapTo(wet) { it.position }
-                wet += change.position
+                pen.wet += change.position
                 if (!change.pressed) break
             }
-            finger.send(Action.Ink(wet.map { Point(it.x / unit, it.y / unit) }))
+            pen.end()
+            finger.send(Action.Ink(pen.wet.map { Point(it.x / unit, it.y / unit) }))
         }
+    }
+}
+
+/** The stroke under way, drawn here until it is part of the scene. */
+private class Pen {
+    val wet = mutableStateListOf<Offset>()
+    private var writing = false
+
+    fun begin(at: Offset) {
+        writing = true
+        wet.clear()
+        wet += at
+    }
+
+    fun end() {
+        writing = false
+    }
+
+    /** The scene has changed: what was drawn is in it, unless the next stroke has begun already. */
+    fun dry() {
+        if (!writing) wet.clear()
     }
 }
 

@@ -20,10 +20,10 @@ private val costs = listOf(
     Section(
         "Part",
         listOf(
-            FormItem.Entry(field("What", "Vacuum hose 3.5 mm, 0.9 m", id = FieldId.CostWords(0u))),
-            FormItem.Entry(field("Quantity", "1", id = FieldId.CostQuantity(0u))),
-            FormItem.Entry(field("Price of one, without tax", "18.90", "EUR", id = FieldId.CostPrice(0u))),
-            FormItem.Tap(quiet("Take this line out", Action.RemoveCost(0u))),
+            FormItem.Entry(field("Line 1: what", "Vacuum hose 3.5 mm, 0.9 m", id = FieldId.CostWords(0u))),
+            FormItem.Entry(field("Line 1: quantity", "1", id = FieldId.CostQuantity(0u))),
+            FormItem.Entry(field("Line 1: price of one, without tax", "18.90", "EUR", id = FieldId.CostPrice(0u))),
+            FormItem.Tap(quiet("Take line 1 out", Action.RemoveCost(0u))),
         ),
     ),
     Section("Together", listOf(FormItem.Words("Parts: 18.90\u00a0EUR"), FormItem.Words("Total: 22.49\u00a0EUR"))),
