@@ -2,8 +2,8 @@
 
 use holdfast_diagnose::{Circuit, ComponentId, TestId};
 use holdfast_joblog::{
-    Closed, Content, CostStage, HoldPoint, Interrupted, JobState, Payload, Reading, RecordLine, Repair, Skipped,
-    Standing, Subject,
+    Closed, Content, CostStage, HoldPoint, Interrupted, JobState, Payload, Reading, RecordLine, Repair,
+    Skipped, Standing, Subject,
 };
 use holdfast_measure::PressureUnit;
 

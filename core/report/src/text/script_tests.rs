@@ -80,9 +80,11 @@ fn a_name_that_runs_left_stands_where_it_was_put_in_a_line_that_runs_right() {
     let mut type_ = Typesetter::with(&files());
     let line = type_.line("אברהם: checked", Weight::Regular, 10.0);
     let latin = line.runs.iter().find(|run| {
-        run.glyphs
-            .first()
-            .is_some_and(|g| line.text[g.text.clone()].starts_with(|c: char| c.is_ascii_alphabetic()))
+        run.glyphs.first().is_some_and(|g| {
+            line.text
+                .get(g.text.clone())
+                .is_some_and(|t| t.starts_with(|c: char| c.is_ascii_alphabetic()))
+        })
     });
     // The name comes first although its letters run left.
     assert!(latin.is_some_and(|run| run.x > 20.0), "{:?}", line.runs);
@@ -94,7 +96,7 @@ fn a_name_that_runs_left_stands_where_it_was_put_in_a_line_that_runs_right() {
     // Alone, its full stop stands at its left end.
     let alone = type_.line("אברהם.", Weight::Regular, 10.0);
     let first = alone.runs.iter().min_by(|a, b| a.x.total_cmp(&b.x)).unwrap();
-    assert_eq!(&alone.text[first.glyphs[0].text.clone()], ".");
+    assert_eq!(alone.text.get(first.glyphs[0].text.clone()), Some("."));
 }
 
 #[test]
@@ -126,7 +128,7 @@ fn files_that_are_no_fonts_or_gone_do_no_harm() {
 fn lines_of_a_wrapped_name_lose_nothing() {
     let mut type_ = Typesetter::with(&files());
     for name in NAMES {
-        let long = vec![name; 12].join(" ");
+        let long = [name; 12].join(" ");
         let lines = type_.wrap(&long, Weight::Regular, 10.0, 70.0);
         assert!(lines.len() > 1, "{name}");
         assert_eq!(lines.concat(), long);
