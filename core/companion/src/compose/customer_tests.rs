@@ -72,7 +72,7 @@ fn costs_stand_on_the_first_page_with_the_day_they_are_good_to() {
         Block::Heading(words) if words.starts_with("Estimate") => Some(words.clone()),
         _ => None,
     });
-    assert_eq!(heading.as_deref(), Some("Estimate, good until 28 March 2026"));
+    assert_eq!(heading.as_deref(), Some("Estimate, good until March 28, 2026"));
     let table = tables(&made).next().expect("the costs");
     let sums: Vec<&String> = table.rows.iter().filter_map(|row| row.last()).collect();
     // Twice 12.34 is 24.68; 19 % of it 4.6892.
@@ -104,7 +104,7 @@ fn what_is_signed_prints_as_drawn_with_name_and_time_and_what_is_refused_is_said
     let lines = lines.expect("lines to sign on");
     assert_eq!(lines[0].written, "R. Invented");
     assert!(
-        lines[1].written.starts_with("A. Example, 14 March 2026, "),
+        lines[1].written.starts_with("A. Example, March 14, 2026"),
         "{}",
         lines[1].written
     );

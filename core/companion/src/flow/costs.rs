@@ -49,7 +49,7 @@ pub(super) fn draft(core: &Companion) -> CostsDraft {
         };
     };
     let digits = minor_digits(&costs.currency).unwrap_or(2);
-    let plain = |value, digits| core.texts.decimal(value, digits);
+    let plain = |value, digits| core.texts.editable_decimal(value, digits);
     let rate = |kinds: &[CostKind], kept: &str| {
         let line = costs.lines.iter().find(|line| kinds.contains(&line.kind));
         line.map_or(kept.to_owned(), |line| {

@@ -51,7 +51,11 @@ impl Figures {
 
     /// A finite number with a fixed count of decimals and a true minus; zero has no sign.
     pub(super) fn number(&self, value: f64, decimals: usize, thousands: Thousands) -> String {
-        let plain = format!("{value:.decimals$}");
+        self.exact(&format!("{value:.decimals$}"), thousands)
+    }
+
+    /// A plain decimal figure, such as `-1234.50`, as the locale writes it.
+    pub(super) fn exact(&self, plain: &str, thousands: Thousands) -> String {
         let zero = plain.chars().all(|c| matches!(c, '-' | '0' | '.'));
         let unsigned = plain.trim_start_matches('-');
         let formatter = match thousands {

@@ -3,6 +3,7 @@
 use holdfast_joblog::money::minor_digits;
 
 use super::Texts;
+use super::figures::Thousands;
 
 impl Texts {
     /// An amount with its currency: "1,234.50 EUR", "1,234 JPY".
@@ -17,26 +18,16 @@ impl Texts {
         self.decimal(minor, minor_digits(currency).unwrap_or(2))
     }
 
-    /// A figure kept in units of its last of `digits` decimals, thousands parted as the language does it.
+    /// A figure kept in units of its last of `digits` decimals, as the language writes it.
     #[must_use]
     pub fn decimal(&self, value: i64, digits: u32) -> String {
-        let (whole, fraction) = parts(value, digits);
-        let mut shown = String::new();
-        if value < 0 {
-            shown.push('\u{2212}');
-        }
-        let count = whole.len();
-        for (at, digit) in whole.chars().enumerate() {
-            if at > 0 && (count - at).is_multiple_of(3) {
-                shown.push_str(&self.say("quantity-thousands-mark"));
-            }
-            shown.push(digit);
-        }
-        if !fraction.is_empty() {
-            shown.push_str(&self.say("quantity-decimal-mark"));
-            shown.push_str(&fraction);
-        }
-        shown
+        self.figures.exact(&plain(value, digits), Thousands::Apart)
+    }
+
+    /// The same to be edited: nothing between the thousands.
+    #[must_use]
+    pub fn editable_decimal(&self, value: i64, digits: u32) -> String {
+        self.figures.exact(&plain(value, digits), Thousands::Together)
     }
 
     /// The same without zeros at the end: "0.75", "19", "7.7".
@@ -47,24 +38,21 @@ impl Texts {
             value /= 10;
             digits -= 1;
         }
-        self.decimal(value, digits)
+        self.editable_decimal(value, digits)
     }
 }
 
-/// The digits before and after the decimal mark.
-fn parts(value: i64, digits: u32) -> (String, String) {
+/// The figure with a point as decimal mark and nothing between the thousands.
+fn plain(value: i64, digits: u32) -> String {
     let scale = 10_u64.pow(digits.min(18));
     let unsigned = value.unsigned_abs();
-    let fraction = if digits == 0 {
-        String::new()
-    } else {
-        format!(
-            "{:0width$}",
-            unsigned % scale,
-            width = usize::try_from(digits).unwrap_or(0)
-        )
-    };
-    ((unsigned / scale).to_string(), fraction)
+    let sign = if value < 0 { "-" } else { "" };
+    let whole = unsigned / scale;
+    if digits == 0 {
+        return format!("{sign}{whole}");
+    }
+    let width = usize::try_from(digits).unwrap_or(0);
+    format!("{sign}{whole}.{:0width$}", unsigned % scale)
 }
 
 #[cfg(test)]
@@ -78,6 +66,8 @@ mod tests {
         assert_eq!(texts.money(1_234, "JPY"), "1,234\u{a0}JPY");
         assert_eq!(texts.money(1_234, "KWD"), "1.234\u{a0}KWD");
         assert_eq!(texts.money(-5, "EUR"), "\u{2212}0.05\u{a0}EUR");
+        assert_eq!(Texts::new("de").money(123_450, "EUR"), "1.234,50\u{a0}EUR");
+        assert_eq!(texts.editable_decimal(123_450, 2), "1234.50");
         assert_eq!(texts.money(0, "EUR"), "0.00\u{a0}EUR");
         assert_eq!(
             texts

@@ -255,8 +255,14 @@ report-print = Druck
 report-paper = Papier
 paper-a4 = A4
 paper-letter = Letter
-report-business-hint = Oben steht dein Name oder deine Werkstatt. Stell es in den Einstellungen ein.
+report-business-hint = Ihre Werkstatt steht oben. Sie wird in den Einstellungen gesetzt.
 report-settings = Einstellungen
+report-costs-go = Kosten
+report-approval-go = Entscheidung des Kunden und Unterschrift
+report-customer = Für den Kunden
+report-share-readings = Die Messwerte als Tabelle teilen
+report-readings-title = Messwerte
+settings-technician = Ihr Name als Techniker
 report-make = Bericht erstellen
 report-working = Der Bericht wird erstellt.
 report-stop = Stopp
@@ -294,8 +300,8 @@ settings-drop = Es darf verlieren
 settings-seconds = In dieser Zeit
 settings-confidence = Ein Befund gilt ab
 settings-report = Auf dem Bericht
-settings-business = Dein Name oder deine Werkstatt
-settings-business-hint = Erste Zeile des Berichts
+settings-business = Werkstatt
+settings-business-hint = Die erste Zeile ist der Name; darunter Anschrift, Telefon und Zulassung
 
 ## Speicher
 

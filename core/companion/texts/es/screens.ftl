@@ -255,8 +255,14 @@ report-print = Impresión
 report-paper = Papel
 paper-a4 = A4
 paper-letter = Carta
-report-business-hint = Arriba va tu nombre o taller. Ponlo en Ajustes.
+report-business-hint = Tu taller aparece arriba. Ponlo en Ajustes.
 report-settings = Ajustes
+report-costs-go = Costes
+report-approval-go = Decisión del cliente y firma
+report-customer = Para el cliente
+report-share-readings = Compartir las medidas en una tabla
+report-readings-title = Medidas
+settings-technician = Tu nombre, como técnico
 report-make = Hacer el informe
 report-working = Se está haciendo el informe.
 report-stop = Parar
@@ -294,8 +300,8 @@ settings-drop = Puede perder
 settings-seconds = En este tiempo
 settings-confidence = Un diagnóstico cuenta desde
 settings-report = En el informe
-settings-business = Tu nombre o taller
-settings-business-hint = Primera línea del informe
+settings-business = Taller
+settings-business-hint = La primera línea es el nombre; debajo, dirección, teléfono y licencia
 
 ## Almacenamiento
 

@@ -255,8 +255,14 @@ report-print = Impression
 report-paper = Papier
 paper-a4 = A4
 paper-letter = Letter
-report-business-hint = Votre nom ou atelier est en haut. Réglez-le dans Réglages.
+report-business-hint = Votre atelier figure en haut. Il se règle dans Réglages.
 report-settings = Réglages
+report-costs-go = Coûts
+report-approval-go = Décision du client et signature
+report-customer = Pour le client
+report-share-readings = Partager les mesures en tableau
+report-readings-title = Mesures
+settings-technician = Votre nom, comme technicien
 report-make = Faire le rapport
 report-working = Le rapport est en cours.
 report-stop = Arrêter
@@ -294,8 +300,8 @@ settings-drop = Elle peut perdre
 settings-seconds = Dans ce temps
 settings-confidence = Un diagnostic compte à partir de
 settings-report = Sur le rapport
-settings-business = Votre nom ou atelier
-settings-business-hint = Première ligne du rapport
+settings-business = Atelier
+settings-business-hint = La première ligne est le nom ; dessous, adresse, téléphone et agrément
 
 ## Stockage
 

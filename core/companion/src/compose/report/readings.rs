@@ -216,7 +216,8 @@ fn parted(shown: &str) -> (String, String) {
 
 /// A shown figure as programs read it: a point, a plain minus. Words stay as they are.
 fn plain(texts: &Texts, shown: &str) -> String {
-    let point = shown.replace('\u{2212}', "-").replace(texts.decimal_mark(), ".");
+    let together = texts.typed_number(&shown.replace('\u{2212}', "-"));
+    let point = together.replace(texts.decimal_mark(), ".");
     if point.parse::<f64>().is_ok() {
         point
     } else {
