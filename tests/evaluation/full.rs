@@ -10,33 +10,7 @@
     reason = "a bench that cannot run ends loudly; the short run uses the rest of the modules"
 )]
 
-mod ailments;
-mod air;
-mod batch;
-mod car;
-mod complaints;
-mod condition;
-mod draw;
-mod failures;
-mod figures;
-mod gauges;
-mod holds;
-mod jobs;
-mod law;
-mod line;
-mod looks;
-mod meters;
-mod oracle;
-mod physics;
-mod runner;
-mod scenes;
-mod senses;
-mod skipping;
-mod speed;
-mod table;
-mod verdict;
-mod wires;
-mod witness;
+include!("modules.rs");
 
 fn main() {
     let args: Vec<String> = std::env::args().collect();

@@ -16,33 +16,8 @@
     reason = "helpers of tests may unwrap as tests do; the long run uses the rest of the modules"
 )]
 
-mod ailments;
-mod air;
-mod batch;
+include!("modules.rs");
+
 mod bounds;
-mod car;
-mod complaints;
-mod condition;
-mod draw;
-mod failures;
-mod figures;
-mod gauges;
-mod holds;
-mod jobs;
-mod law;
-mod line;
-mod looks;
-mod meters;
-mod oracle;
-mod physics;
-mod runner;
-mod scenes;
-mod senses;
 mod short;
 mod simulator_checks;
-mod skipping;
-mod speed;
-mod table;
-mod verdict;
-mod wires;
-mod witness;

@@ -6,7 +6,7 @@ use holdfast_diagnose::{
     CarState, Circuit, CircuitChoice, Complaint, Engine, EngineState, Instruments, Limit, Place, Profile,
     Reading, Situation, Tool,
 };
-use holdfast_joblog::{JobState, Reading as ReadingRecord};
+use holdfast_joblog::{JobState, Place as PlaceRecord, Reading as ReadingRecord};
 use holdfast_measure::{Gauge, GaugeGrade, Meter, PressureUnit};
 
 /// The template of a job that states none.
@@ -33,15 +33,10 @@ pub(crate) fn situation(log: &JobState) -> Situation {
     let unstated = Situation::default();
     let instruments = instruments(log);
     Situation {
-        place: place(log),
+        place: log.place.as_ref().map_or_else(Place::default, place),
         limit: limit(log, instruments.gauge.unit).unwrap_or(unstated.limit),
         instruments,
-        tools: log.tools.as_ref().map(|tools| {
-            Tool::ALL
-                .into_iter()
-                .filter(|t| tools.have.iter().any(|id| id == t.as_str()))
-                .collect()
-        }),
+        tools: log.tools.as_ref().map(|stated| tools(&stated.have)),
         engine: log.engine.as_ref().map_or(unstated.engine, |engine| Engine {
             can_run: engine.value.can_run,
             stopped_min: engine.value.stopped_min,
@@ -63,13 +58,19 @@ fn complaint(log: &JobState) -> BTreeSet<Complaint> {
         .collect()
 }
 
-fn place(log: &JobState) -> Place {
-    let unstated = Place::default();
-    log.place.as_ref().map_or(unstated, |place| Place {
-        altitude_m: place.altitude_m,
-        ambient_kpa: place.ambient_kpa,
-        air_c: place.air_c.unwrap_or(unstated.air_c),
-    })
+/// The place as stated.
+pub(crate) fn place(stated: &PlaceRecord) -> Place {
+    Place {
+        altitude_m: stated.altitude_m,
+        ambient_kpa: stated.ambient_kpa,
+        air_c: stated.air_c.unwrap_or(Place::default().air_c),
+    }
+}
+
+/// The tools of their ids; one that is not known is none.
+pub(crate) fn tools(have: &[String]) -> BTreeSet<Tool> {
+    let is_there = |tool: &Tool| have.iter().any(|id| id == tool.as_str());
+    Tool::ALL.into_iter().filter(is_there).collect()
 }
 
 fn limit(log: &JobState, gauge_unit: PressureUnit) -> Option<Limit> {

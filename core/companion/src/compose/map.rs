@@ -1,6 +1,6 @@
 //! The circuit map's input: parts by name, shaded by suspicion, marked by what is known of them.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use holdfast_diagnose::{
     Answer, Circuit, CircuitChoice, ComponentId, ComponentKind, Finding, LookState, Outcome, Reading, TestId,
@@ -19,19 +19,34 @@ pub(crate) enum MapOf<'a> {
     Job,
     /// The parts under a test and where its tool goes.
     Test(&'a TestId),
+    /// The same, and of the circuit only what lies around the test point, for screens with little room.
+    Near(&'a TestId),
     /// What was seen so far in the look-over, by component.
     Look(&'a BTreeMap<ComponentId, State>),
 }
 
-/// The circuit as a drawing.
+/// The circuit as a drawing for the screen, its names as large as the phone's words.
 #[must_use]
 pub(crate) fn circuit_map(texts: &Texts, job: &JobView, of: MapOf<'_>) -> Scene {
+    holdfast_report::circuit_map(&CircuitMap {
+        larger: texts.larger(),
+        ..mapped(texts, job, of)
+    })
+}
+
+/// The circuit as a drawing for paper.
+#[must_use]
+pub(super) fn printed_map(texts: &Texts, job: &JobView, of: MapOf<'_>) -> Scene {
+    holdfast_report::circuit_map(&mapped(texts, job, of))
+}
+
+fn mapped(texts: &Texts, job: &JobView, of: MapOf<'_>) -> CircuitMap {
     let states = match of {
         MapOf::Look(seen) => seen.clone(),
-        MapOf::Job | MapOf::Test(_) => part_states(&job.done),
+        MapOf::Job | MapOf::Test(_) | MapOf::Near(_) => part_states(&job.done),
     };
     let in_test = match of {
-        MapOf::Test(test) => job
+        MapOf::Test(test) | MapOf::Near(test) => job
             .circuit
             .scope(test)
             .map(|scope| scope.parts)
@@ -40,7 +55,7 @@ pub(crate) fn circuit_map(texts: &Texts, job: &JobView, of: MapOf<'_>) -> Scene 
     };
     let shares = match of {
         MapOf::Job => suspicion(&job.finding),
-        MapOf::Test(_) | MapOf::Look(_) => BTreeMap::new(),
+        MapOf::Test(_) | MapOf::Near(_) | MapOf::Look(_) => BTreeMap::new(),
     };
     let mut map = plain(texts, &job.circuit);
     for part in &mut map.parts {
@@ -56,7 +71,7 @@ pub(crate) fn circuit_map(texts: &Texts, job: &JobView, of: MapOf<'_>) -> Scene 
             });
         part.spoken = spoken(texts, part);
     }
-    if let MapOf::Test(test) = of
+    if let MapOf::Test(test) | MapOf::Near(test) = of
         && let Some(place) = tool_place(&job.circuit, test)
         && let Some(part) = map.parts.iter_mut().find(|part| part.id == place.as_str())
     {
@@ -64,9 +79,44 @@ pub(crate) fn circuit_map(texts: &Texts, job: &JobView, of: MapOf<'_>) -> Scene 
             mark: "1".to_owned(),
             lead: None,
         });
+        if matches!(of, MapOf::Near(_)) {
+            keep_near(&mut map, place.as_str());
+        }
     }
     map.alt = alt(texts, job, of, &shares);
-    holdfast_report::circuit_map(&map)
+    map
+}
+
+/// Links between a test point and what is still shown with it.
+const NEAR: usize = 2;
+
+/// Leaves only the parts around one, on its own side of the circuit.
+fn keep_near(map: &mut CircuitMap, place: &str) {
+    let Some(side) = map
+        .parts
+        .iter()
+        .find(|part| part.id == place)
+        .map(|part| part.kind.side())
+    else {
+        return;
+    };
+    map.parts.retain(|part| part.kind.side() == side);
+    let mut near = BTreeSet::from([place.to_owned()]);
+    for _ in 0..NEAR {
+        let joined: Vec<String> = map
+            .links
+            .iter()
+            .filter_map(
+                |link| match (near.contains(&link.from), near.contains(&link.to)) {
+                    (true, false) => Some(link.to.clone()),
+                    (false, true) => Some(link.from.clone()),
+                    _ => None,
+                },
+            )
+            .collect();
+        near.extend(joined);
+    }
+    map.parts.retain(|part| near.contains(&part.id));
 }
 
 /// A circuit with nothing known of it.
@@ -74,6 +124,7 @@ pub(crate) fn circuit_map(texts: &Texts, job: &JobView, of: MapOf<'_>) -> Scene 
 pub(crate) fn plain_map(texts: &Texts, circuit: &Circuit) -> Scene {
     let mut map = plain(texts, circuit);
     map.alt = texts.say(&format!("template-{}", circuit.template));
+    map.larger = texts.larger();
     holdfast_report::circuit_map(&map)
 }
 
@@ -242,6 +293,7 @@ fn plain(texts: &Texts, circuit: &Circuit) -> CircuitMap {
         alt: String::new(),
         parts,
         links: vacuum.chain(electric).collect(),
+        larger: 1.0,
     }
 }
 
@@ -300,7 +352,7 @@ fn state_key(state: State) -> &'static str {
 
 fn alt(texts: &Texts, job: &JobView, of: MapOf<'_>, shares: &BTreeMap<ComponentId, f64>) -> String {
     match of {
-        MapOf::Test(test) => {
+        MapOf::Test(test) | MapOf::Near(test) => {
             texts.say_with("map-alt-test", &Args::new().text("test", texts.test_title(test)))
         }
         MapOf::Look(_) => texts.say("map-alt-look"),

@@ -53,11 +53,10 @@ pub(crate) fn brief(texts: &Texts, job: &JobView, spec: &TestSpec) -> Brief {
     let args = test_args(texts, job);
     let say = |what: &str| texts.test_text(&spec.id, what, &args).unwrap_or_default();
     let cautions = |step: usize| -> Vec<Caution> {
-        spec.cautions
-            .iter()
-            .filter(|c| c.at_step == step)
-            .map(|c| caution(texts, c))
-            .collect()
+        let mut here: Vec<&CautionRef> = spec.cautions.iter().filter(|c| c.at_step == step).collect();
+        // The gravest first; among equals as the catalogue has them.
+        here.sort_by_key(|c| c.signal);
+        here.into_iter().map(|c| caution(texts, c)).collect()
     };
     let steps = texts
         .test_texts(&spec.id, "step", &args)

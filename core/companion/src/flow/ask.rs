@@ -85,7 +85,7 @@ pub(super) fn body(core: &Companion, spec: &TestSpec, said: &[(String, String)])
     let field = format!("field-{}", key.replace('_', "-"));
     let answer = |word: &str, said| plain(said_words(core, spec, key, word), Action::Say { said });
     let ask = YesNoScreen {
-        picture: Some(compose::circuit_map(&core.texts, job, MapOf::Test(&spec.id))),
+        picture: Some(compose::circuit_map(&core.texts, job, MapOf::Near(&spec.id))),
         question: core
             .texts
             .test_text(&spec.id, &field, &args)

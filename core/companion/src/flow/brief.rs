@@ -100,6 +100,7 @@ pub(super) fn body(
     let mut steps = brief.steps;
     if let Some(first) = steps.first_mut() {
         first.cautions.splice(0..0, brief.before);
+        first.cautions.sort_by_key(|caution| caution.signal);
     }
     for step in &mut steps {
         step.cautions = std::mem::take(&mut step.cautions)

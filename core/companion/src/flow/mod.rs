@@ -14,6 +14,7 @@ mod finding;
 pub(crate) mod hold;
 mod hold_act;
 mod hold_camera;
+mod hold_read;
 mod hold_screen;
 mod jobs;
 mod log;
@@ -68,6 +69,10 @@ pub(crate) fn act(core: &mut Companion, action: Action, turn: &mut Turn<'_>) -> 
         Action::Back => places::back(core, turn),
         Action::Go { to } => places::go(core, to, turn),
         Action::NewJob | Action::OpenJob { .. } | Action::BinJob { .. } => jobs::act(core, action, turn),
+        Action::TextSize { larger } => {
+            core.texts.show_larger(larger);
+            Ok(())
+        }
         Action::BarometerRead { pa } => prepare::barometer(core, pa, turn),
         Action::BarometerMissing => Ok(()),
         Action::VibrationRecorded { .. } | Action::VibrationNotRecorded => {

@@ -8,7 +8,7 @@
 //! | `BarometerRead` | ambient pressure filled in, unless one was typed |
 //! | `Confirm` with every caution ticked | what changed is logged; where we stand |
 
-use holdfast_diagnose::{ComponentKind, Engine as EngineState, Place, Situation, Tool};
+use holdfast_diagnose::{ComponentKind, Engine as EngineState, Situation, Tool};
 use holdfast_joblog::{Acknowledged, Engine, Payload, Place as PlaceRecord, SecondPerson, Tools};
 use holdfast_measure::Bound;
 
@@ -21,6 +21,7 @@ use crate::protocol::{
 };
 use crate::session::{At, PrepareDraft};
 use crate::settings::Profile;
+use crate::situation;
 use crate::text::Args;
 use crate::turn::Turn;
 
@@ -223,20 +224,9 @@ fn second_person(core: &Companion, draft: &PrepareDraft) -> bool {
 /// The situation as it will stand when this is confirmed.
 pub(super) fn situation_ahead(core: &Companion, draft: &PrepareDraft) -> Option<Situation> {
     let there = &core.job.as_ref()?.situation;
-    let place = place(core, draft);
-    let have = tools(core, draft);
     Some(Situation {
-        place: Place {
-            altitude_m: place.altitude_m,
-            ambient_kpa: place.ambient_kpa,
-            air_c: place.air_c.unwrap_or(Place::default().air_c),
-        },
-        tools: Some(
-            Tool::ALL
-                .into_iter()
-                .filter(|tool| have.iter().any(|id| id == tool.as_str()))
-                .collect(),
-        ),
+        place: situation::place(&place(core, draft)),
+        tools: Some(situation::tools(&tools(core, draft))),
         engine: EngineState {
             can_run: engine_runs(core, draft),
             stopped_min: stopped_min(core, draft),

@@ -6,7 +6,7 @@ use super::{FieldId, Pick};
 
 /// Everything a shell can send. A shell builds only the ones with a payload of its own (`Type`, `Drag`, `Touch`, `Ink`,
 /// `PhotoTaken`, `PhotoNotTaken`, `BarometerRead`, `BarometerMissing`, `GaugeSeen`, `GaugeNotSeen`, `VibrationRecorded`,
-/// `VibrationNotRecorded`, `Tick`, `WorkDone`, `Tap`); all others come ready-made on buttons.
+/// `VibrationNotRecorded`, `TextSize`, `Tick`, `WorkDone`, `Tap`); all others come ready-made on buttons.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
 pub enum Action {
@@ -210,6 +210,11 @@ pub enum Action {
     // From the phone
     /// Time has passed (the clock comes with every action).
     Tick,
+    /// The phone's words are so much larger than usual.
+    TextSize {
+        /// Times the usual size.
+        larger: f32,
+    },
     /// The pressure sensor's reading.
     BarometerRead {
         /// Absolute pressure at the phone, Pa.

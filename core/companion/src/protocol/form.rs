@@ -77,7 +77,7 @@ pub struct Caution {
 }
 
 /// How grave, in the sense of ISO 3864 and ANSI Z535.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 #[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
 pub enum Signal {
     /// Will kill or maim if not avoided.

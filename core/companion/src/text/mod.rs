@@ -38,6 +38,7 @@ pub struct Texts {
     language: Language,
     figures: Figures,
     unit: PressureUnit,
+    larger: f32,
 }
 
 impl Texts {
@@ -69,6 +70,7 @@ impl Texts {
             language,
             figures: Figures::new(&figures),
             unit: PressureUnit::InHg,
+            larger: 1.0,
         }
     }
 
@@ -81,6 +83,17 @@ impl Texts {
     #[must_use]
     pub fn unit(&self) -> PressureUnit {
         self.unit
+    }
+
+    /// Draws words in drawings so much larger than usual from now on, as far as there is room.
+    pub fn show_larger(&mut self, larger: f32) {
+        self.larger = larger;
+    }
+
+    /// How much larger than usual words are drawn in drawings.
+    #[must_use]
+    pub fn larger(&self) -> f32 {
+        self.larger
     }
 
     /// A language by its own name.

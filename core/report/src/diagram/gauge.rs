@@ -8,9 +8,10 @@ const SIDE: f32 = 360.0;
 const PIVOT: Point = at(180.0, 180.0);
 /// Radius of the bezel.
 const BEZEL: f32 = 172.0;
-/// Radius where the graduation starts.
-const RIM: f32 = 162.0;
-const TIP: f32 = 150.0;
+/// Radius where the graduation starts; the numbers stand outside it, where the needle never covers them.
+const RIM: f32 = 139.0;
+const NUMBERS: f32 = 154.5;
+const TIP: f32 = 128.0;
 /// Degrees clockwise from the right where the scale starts (lower left).
 const START_DEG: f32 = 135.0;
 /// Degrees the scale covers, clockwise.
@@ -138,7 +139,7 @@ pub fn gauge(dial: &Dial) -> Scene {
     }
     graduation(&mut sketch, dial);
     sketch.text(
-        at(PIVOT.x, 104.0),
+        at(PIVOT.x, 112.0),
         Anchor::Middle,
         18.0,
         Weight::Regular,
@@ -146,15 +147,15 @@ pub fn gauge(dial: &Dial) -> Scene {
         &dial.unit,
     );
     sketch.text(
-        at(PIVOT.x, 292.0),
+        at(PIVOT.x, 284.0),
         Anchor::Middle,
-        44.0,
+        38.0,
         Weight::Bold,
         Role::Ink,
         &dial.reading_text,
     );
     sketch.text(
-        at(PIVOT.x, 322.0),
+        at(PIVOT.x, 312.0),
         Anchor::Middle,
         16.0,
         Weight::Regular,
@@ -198,12 +199,12 @@ fn graduation(sketch: &mut Sketch, dial: &Dial) {
             solid(width, Role::Ink),
         );
         if i % every == 0 {
-            let place = polar(PIVOT, RIM - 41.0, angle);
+            let place = polar(PIVOT, NUMBERS, angle);
             let text = number(value, numbered, dial.decimal);
             sketch.text(
-                at(place.x, place.y + 8.0),
+                at(place.x, place.y + 7.0),
                 Anchor::Middle,
-                22.0,
+                20.0,
                 Weight::Bold,
                 Role::Ink,
                 &text,

@@ -21,7 +21,7 @@ pub(crate) struct Piece {
     pub(crate) runs: Vec<Run>,
     /// Stays on one page with the piece that follows, where a page can hold both.
     pub(crate) stay: bool,
-    /// Starts a page.
+    /// Starts a page, unless the one before it is the second or later and has hardly anything on it.
     pub(crate) fresh: bool,
     /// Drawn again above this piece when it comes first on a page: a table's head.
     pub(crate) head: Option<Rc<Head>>,
@@ -79,6 +79,9 @@ pub(crate) fn flow(pieces: Vec<Piece>, sheet: Sheet, tree: &mut Tree) -> Vec<Lai
     press.pages
 }
 
+/// A page filled less than this looks left over.
+const SPARSE: f32 = 0.34;
+
 struct Press<'a> {
     sheet: Sheet,
     pages: Vec<LaidPage>,
@@ -105,7 +108,8 @@ impl Press<'_> {
 
     fn group(&mut self, group: &[Piece]) {
         let starts = group.first().is_some_and(|p| p.fresh);
-        if starts && !self.at_top() {
+        let sparse = self.pages.len() > 1 && self.y < self.sheet.text_height() * SPARSE;
+        if starts && !self.at_top() && !sparse {
             self.page();
         }
         let height: f32 = group.iter().map(|p| p.gap + p.height).sum();

@@ -1,6 +1,7 @@
 mod electric;
 mod hold;
 mod hold_laws;
+mod ohms;
 mod vacuum;
 
 use serde_json::{Value as Json, json};

@@ -11,7 +11,10 @@ const LEAST_WIDTH: f32 = 360.0;
 const LEAST_COLUMN: f32 = 121.0;
 const MOST_COLUMN: f32 = 172.0;
 const ROW: f32 = 54.0;
-const TOP: f32 = 32.0;
+/// Above the first row and below the last.
+const EDGE: f32 = 5.0;
+/// Names grow at most so much.
+const MOST_LARGER: f32 = 2.0;
 /// From the left edge of a column to the line its symbols stand on.
 const STEM: f32 = 27.0;
 /// From that line to the words.
@@ -23,6 +26,7 @@ const LEAST_RING: f64 = 0.05;
 
 struct Sheet {
     column: f32,
+    row: f32,
     /// Type size of the names: larger where there is room.
     label: f32,
 }
@@ -36,18 +40,35 @@ impl Sheet {
     fn centre(&self, cell: Cell) -> Point {
         at(
             cell.column as f32 * self.column + STEM,
-            TOP + cell.row as f32 * ROW,
+            self.row / 2.0 + EDGE + cell.row as f32 * self.row,
         )
     }
+}
+
+/// The size of the names: as much larger as is asked for and lets each word fit its place whole.
+fn label_size(map: &CircuitMap, usual: f32, room: f32) -> f32 {
+    let asked = if map.larger.is_finite() {
+        map.larger.clamp(1.0, MOST_LARGER)
+    } else {
+        1.0
+    };
+    let ruler = Ruler::of(Weight::Bold, usual);
+    let words = map.parts.iter().flat_map(|part| part.label.split_whitespace());
+    let longest = words.map(|word| ruler.width(word)).fold(1.0, f32::max);
+    usual * asked.min(room / longest).max(1.0)
 }
 
 /// Draws the map on its grid.
 pub(crate) fn draw(map: &CircuitMap, grid: &Grid) -> Scene {
     let width = (grid.columns as f32 * LEAST_COLUMN).max(LEAST_WIDTH);
-    let sheet = Sheet {
+    let usual = if grid.columns <= 2 { 15.0 } else { 13.0 };
+    let mut sheet = Sheet {
         column: (width / grid.columns as f32).min(MOST_COLUMN),
-        label: if grid.columns <= 2 { 15.0 } else { 13.0 },
+        row: ROW,
+        label: usual,
     };
+    sheet.label = label_size(map, usual, sheet.words());
+    sheet.row = ROW * sheet.label / usual;
     let mut sketch = Sketch::new();
     let testing = map.parts.iter().any(|p| p.in_test);
     for link in &map.links {
@@ -59,7 +80,7 @@ pub(crate) fn draw(map: &CircuitMap, grid: &Grid) -> Scene {
     for (part, cell) in map.parts.iter().zip(&grid.cells) {
         draw_part(&mut sketch, &sheet, part, *cell, testing);
     }
-    sketch.finish(width, TOP * 2.0 + (grid.rows.max(1) - 1) as f32 * ROW, &map.alt)
+    sketch.finish(width, EDGE * 2.0 + grid.rows.max(1) as f32 * sheet.row, &map.alt)
 }
 
 fn line(sketch: &mut Sketch, sheet: &Sheet, grid: &Grid, parts: &[MapPart], (from, to): (usize, usize)) {
@@ -105,9 +126,9 @@ fn line(sketch: &mut Sketch, sheet: &Sheet, grid: &Grid, parts: &[MapPart], (fro
     };
     let width = if first.in_test && second.in_test { 6.0 } else { 2.5 };
     let bend = if upper.row < lower.row {
-        b.y - ROW / 2.0
+        b.y - sheet.row / 2.0
     } else {
-        a.y + ROW / 2.0
+        a.y + sheet.row / 2.0
     };
     let points = if upper.column == lower.column {
         vec![a, b]
@@ -146,8 +167,8 @@ fn draw_part(sketch: &mut Sketch, sheet: &Sheet, part: &MapPart, cell: Cell, tes
         );
     }
     words(sketch, sheet, part, centre, ink);
-    let corner = at(centre.x - STEM, centre.y - ROW / 2.0);
-    sketch.region(&part.id, corner, sheet.column, ROW, &part.spoken);
+    let corner = at(centre.x - STEM, centre.y - sheet.row / 2.0);
+    sketch.region(&part.id, corner, sheet.column, sheet.row, &part.spoken);
 }
 
 /// The label beside the symbol and the number under it, three lines at most.
@@ -168,7 +189,7 @@ fn words(sketch: &mut Sketch, sheet: &Sheet, part: &MapPart, centre: Point, role
         if number.is_some() { 2 } else { 3 },
     );
     let count = lines.len() + usize::from(number.is_some());
-    let mut y = centre.y + 4.5 - (count.max(1) - 1) as f32 * leading / 2.0;
+    let mut y = centre.y + 4.5 * sheet.row / ROW - (count.max(1) - 1) as f32 * leading / 2.0;
     for line in &lines {
         sketch.text(at(left, y), Anchor::Start, sheet.label, weight, role, line);
         y += leading;

@@ -16,6 +16,9 @@ pub struct CircuitMap {
     pub parts: Vec<MapPart>,
     /// What is joined to what, from the source outwards (vacuum) or from the battery outwards (electric).
     pub links: Vec<MapLink>,
+    /// How much larger than usual the names may be drawn, up to 2; they grow as far as each word still fits its place.
+    /// Anything below 1 is taken as 1.
+    pub larger: f32,
 }
 
 /// One part on the map.

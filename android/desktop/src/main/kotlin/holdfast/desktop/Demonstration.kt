@@ -52,13 +52,14 @@ private class Demonstration(private val data: File, private val out: File) {
         take(screen)
         repeat(MOST_DEEDS) {
             val deed = person.next(screen)
+            val large = larger(screen) ?: return false
             if (deed is Deed.Leave) {
-                gallery.take(screen, live)
+                gallery.take(screen, large, live)
                 return shared
             }
             val moving = live
             val after = carryOut(deed, screen) ?: return false
-            if (gallery.isOther(screen, after)) gallery.take(screen, moving)
+            if (gallery.isOther(screen, after)) gallery.take(screen, large, moving)
             if (after != screen) take(after)
             screen = after
         }
@@ -68,6 +69,13 @@ private class Demonstration(private val data: File, private val out: File) {
 
     private fun take(screen: Screen) {
         live = (screen.body as? Body.Hold)?.hold?.live ?: live
+    }
+
+    /** The screen as it is on a phone with large type. */
+    private suspend fun larger(screen: Screen): Screen? {
+        val large = act(Action.TextSize(Gallery.LARGE), screen)
+        act(Action.TextSize(1f), screen)
+        return large
     }
 
     private suspend fun carryOut(deed: Deed, screen: Screen): Screen? {
@@ -103,7 +111,7 @@ private class Demonstration(private val data: File, private val out: File) {
                 is Request.StartTicks -> ticking = request.everyMs.toLong()
                 is Request.StopTicks -> ticking = null
                 is Request.Work -> {
-                    if ((now.body as? Body.Report)?.report?.state is ReportState.Working) gallery.take(now, live)
+                    if ((now.body as? Body.Report)?.report?.state is ReportState.Working) gallery.take(now, now, live)
                     core.work(request.id)
                     now = act(Action.WorkDone(request.id), now) ?: return null
                 }

@@ -26,15 +26,18 @@ internal class Gallery(private val folder: File) {
     /** Whether two screens are different places, not the same with something typed. */
     fun isOther(one: Screen, two: Screen) = place(one) != place(two)
 
-    /** The first screen of a kind is taken in every look, the next ones by day, and of many alike only some. */
-    fun take(screen: Screen, live: Live) {
+    /**
+     * The first screen of a kind is taken in every look, the next ones by day, and of many alike only some; [large] is
+     * the same screen as the core lays it out for large type.
+     */
+    fun take(screen: Screen, large: Screen, live: Live) {
         val kind = kind(screen.body)
         val before = alike.merge(kind, 1, Int::plus) ?: 1
         if (before > MOST_ALIKE) return
         taken += 1
         val name = "%03d-%s.png".format(taken, kind)
         val looks = if (before == 1) Look.entries else listOf(Look.Day)
-        looks.forEach { look -> write(File(folder, "${look.name.lowercase()}/$name"), draw(screen, live, look)) }
+        looks.forEach { look -> write(File(folder, "${look.name.lowercase()}/$name"), draw(if (look == Look.Large) large else screen, live, look)) }
     }
 
     private fun place(screen: Screen): List<Any> {
@@ -87,17 +90,20 @@ internal class Gallery(private val folder: File) {
     private enum class Look(val light: Light, val fontScale: Float, val widthDp: Int, val heightDp: Int) {
         Day(Light.Day, 1f, 411, 891),
         Night(Light.Night, 1f, 411, 891),
-        Large(Light.Day, 1.5f, 411, 891),
+        Large(Light.Day, LARGE, 411, 891),
         Side(Light.Day, 1f, 891, 411),
         Whole(Light.Day, 1f, 411, 2_600),
     }
 
-    private companion object {
-        const val MOST_ALIKE = 3
+    companion object {
+        /** How much larger than usual large type is. */
+        const val LARGE = 1.5f
 
-        const val DENSITY = 2f
+        private const val MOST_ALIKE = 3
+
+        private const val DENSITY = 2f
 
         /** A second later, when nothing moves any more. */
-        const val SETTLED_NS = 1_000_000_000L
+        private const val SETTLED_NS = 1_000_000_000L
     }
 }

@@ -13,9 +13,11 @@ import androidx.compose.foundation.rememberScrollState
 import androidx.compose.foundation.verticalScroll
 import androidx.compose.runtime.Composable
 import androidx.compose.runtime.CompositionLocalProvider
+import androidx.compose.runtime.LaunchedEffect
 import androidx.compose.runtime.collectAsState
 import androidx.compose.runtime.getValue
 import androidx.compose.ui.Modifier
+import androidx.compose.ui.platform.LocalDensity
 import androidx.compose.ui.platform.LocalLayoutDirection
 import androidx.compose.ui.unit.LayoutDirection
 import holdfast.core.Action
@@ -49,6 +51,8 @@ import kotlinx.coroutines.flow.StateFlow
 @Composable
 fun HoldfastScreens(model: HoldfastModel) {
     val shown by model.screen.collectAsState()
+    val larger = LocalDensity.current.fontScale
+    LaunchedEffect(larger) { model.send(Action.TextSize(larger)) }
     Box(Modifier.fillMaxSize().background(Theme.palette.paper)) {
         when (val now = shown) {
             is Shown.Opening -> Unit

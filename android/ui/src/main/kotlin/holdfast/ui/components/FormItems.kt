@@ -16,6 +16,7 @@ import holdfast.core.Action
 import holdfast.core.FormItem
 import holdfast.core.PhotoCard
 import holdfast.core.Section
+import holdfast.ui.scene.Drawing
 import holdfast.ui.scene.SceneView
 import holdfast.ui.theme.Space
 import holdfast.ui.theme.Theme
@@ -26,7 +27,7 @@ fun FormItemView(item: FormItem, send: (Action) -> Unit) = when (item) {
     is FormItem.Words -> Words(item.text)
     is FormItem.Entry -> FieldBox(item.field, send)
     is FormItem.Options -> ChoiceGroup(item.choice, send)
-    is FormItem.Picture -> SceneView(item.scene, send)
+    is FormItem.Picture -> Drawing(item.scene, send)
     is FormItem.Tap -> WideButton(item.button, send)
     is FormItem.Care -> CautionCard(item.caution, send)
     is FormItem.State -> Column(Modifier.fillMaxWidth(), Arrangement.spacedBy(Space.hair)) {

@@ -26,7 +26,9 @@ import androidx.compose.foundation.layout.windowInsetsPadding
 import androidx.compose.foundation.rememberScrollState
 import androidx.compose.foundation.verticalScroll
 import androidx.compose.runtime.Composable
+import androidx.compose.runtime.CompositionLocalProvider
 import androidx.compose.runtime.LaunchedEffect
+import androidx.compose.runtime.staticCompositionLocalOf
 import androidx.compose.ui.Alignment
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.draw.clip
@@ -46,6 +48,9 @@ import holdfast.core.Frame
 import holdfast.core.Notice
 import holdfast.ui.theme.Space
 import holdfast.ui.theme.Theme
+
+/** Whether the window is so low that the ways on stand at its side. */
+val LocalLow = staticCompositionLocalOf { false }
 
 /**
  * What every screen has: the way back and the title on top, then what scrolls, then what a thumb reaches. [key]
@@ -69,12 +74,14 @@ fun ScreenFrame(
             .semantics { paneTitle = frame.spoken.ifEmpty { frame.title } },
     ) {
         if (maxHeight < Space.low && maxWidth > maxHeight) {
-            Row(Modifier.fillMaxSize()) {
-                Column(Modifier.weight(1f)) {
-                    Top(frame, send)
-                    Page(frame, scroll, send, Modifier.weight(1f), content)
+            CompositionLocalProvider(LocalLow provides true) {
+                Row(Modifier.fillMaxSize()) {
+                    Column(Modifier.weight(1f)) {
+                        Top(frame, send)
+                        Page(frame, scroll, send, Modifier.weight(1f), content)
+                    }
+                    if (footer != null) Side(footer)
                 }
-                if (footer != null) Side(footer)
             }
         } else {
             Column(Modifier.fillMaxSize(), horizontalAlignment = Alignment.CenterHorizontally) {

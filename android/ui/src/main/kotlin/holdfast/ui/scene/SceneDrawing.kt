@@ -80,7 +80,7 @@ internal class SceneDrawing(
 
     private fun DrawScope.text(item: Item.Text, scale: Float) {
         if (item.text.isEmpty()) return
-        // Scene text grows with the scene, not with the phone's text size: else it would leave its place.
+        // Scene text grows with the scene; where the phone's text size asks for more, the core lays the scene out anew.
         val style = type.copy(
             color = palette[item.role],
             fontSize = (item.size * scale).toSp(),

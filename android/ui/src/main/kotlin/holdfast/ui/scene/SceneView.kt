@@ -12,6 +12,7 @@ import androidx.compose.foundation.layout.aspectRatio
 import androidx.compose.foundation.layout.fillMaxSize
 import androidx.compose.foundation.layout.fillMaxWidth
 import androidx.compose.foundation.layout.size
+import androidx.compose.foundation.layout.widthIn
 import androidx.compose.runtime.Composable
 import androidx.compose.runtime.LaunchedEffect
 import androidx.compose.runtime.mutableStateListOf
@@ -33,6 +34,7 @@ import holdfast.core.Action
 import holdfast.core.Item
 import holdfast.core.Point
 import holdfast.core.Scene
+import holdfast.ui.theme.Space
 import holdfast.ui.theme.Theme
 
 /** What a finger on a scene means, besides tapping its regions. */
@@ -87,6 +89,10 @@ fun SceneView(
         scene.items.filterIsInstance<Item.Region>().forEach { Region(it, unit, onTap) }
     }
 }
+
+/** A drawing among words: no wider than it is read easily. */
+@Composable
+fun Drawing(scene: Scene, onTap: (Action) -> Unit) = SceneView(scene, onTap, Modifier.widthIn(max = Space.drawing))
 
 /**
  * A scene that is only looked at: no regions, and it may be measured ahead of its place. Words that would come out too

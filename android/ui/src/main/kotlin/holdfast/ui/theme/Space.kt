@@ -20,6 +20,9 @@ object Space {
     /** The widest gauge: the words around it have to fit on the screen too. */
     val gauge = 330.dp
 
+    /** The widest drawing: on a phone on its side it would leave no room for the words. */
+    val drawing = 440.dp
+
     /** Wider than this, text lines get hard to follow. */
     val column = 640.dp
 

@@ -26,7 +26,7 @@ import holdfast.ui.components.ScreenFrame
 import holdfast.ui.components.WideButton
 import holdfast.ui.components.Words
 import holdfast.ui.components.splitButtons
-import holdfast.ui.scene.SceneView
+import holdfast.ui.scene.Drawing
 import holdfast.ui.theme.Space
 import holdfast.ui.theme.Theme
 
@@ -39,7 +39,7 @@ fun FindingBody(frame: Frame, finding: FindingScreen, send: (Action) -> Unit) {
         Words(finding.headline, Modifier.semantics { heading() }, Theme.type.title)
         Words(finding.certainty, style = Theme.type.heading)
         Words(finding.explains)
-        SceneView(finding.map, send)
+        Drawing(finding.map, send)
         Reasons("+", finding.speaksFor, Role.HOLDS)
         Reasons("−", finding.speaksAgainst, Role.LEAKS)
         Reasons("?", finding.leftOpen, Role.UNDECIDED)

@@ -1,5 +1,6 @@
 package holdfast.ui.screens.hold
 
+import androidx.compose.foundation.layout.Box
 import androidx.compose.foundation.layout.Column
 import androidx.compose.foundation.layout.ColumnScope
 import androidx.compose.foundation.layout.Row
@@ -22,6 +23,7 @@ import holdfast.core.HoldPhase
 import holdfast.core.HoldScreen
 import holdfast.core.Live
 import holdfast.ui.components.FieldBox
+import holdfast.ui.components.LocalLow
 import holdfast.ui.components.ScreenFrame
 import holdfast.ui.components.WideButton
 import holdfast.ui.components.Words
@@ -38,29 +40,54 @@ fun HoldBody(frame: Frame, hold: HoldScreen, live: StateFlow<Live>, send: (Actio
     val phase = hold.phase
     ScreenFrame(frame, phase::class, send, footer = footer(phase, send)) {
         when (phase) {
-            is HoldPhase.Pump -> {
-                Words(phase.target, style = Theme.type.heading)
-                Gauge(hold, live, send)
-                UnderTheNeedle(live)
-                Strokes(phase, send)
-                phase.others.forEach { WideButton(it, send) }
-            }
-            is HoldPhase.Watch -> {
-                Running(live)
-                Words(phase.prompt, Modifier.fillMaxWidth(), align = TextAlign.Center)
-                Gauge(hold, live, send)
-            }
-            is HoldPhase.Read -> {
-                Words(phase.prompt, style = Theme.type.heading)
-                FieldBox(phase.field, send, style = Theme.type.number)
-                Gauge(hold, live, send)
-                phase.others.forEach { WideButton(it, send) }
-            }
+            is HoldPhase.Pump -> Around(
+                above = { Words(phase.target, style = Theme.type.heading) },
+                gauge = { Gauge(hold, live, send) },
+                below = {
+                    UnderTheNeedle(live)
+                    Strokes(phase, send)
+                    phase.others.forEach { WideButton(it, send) }
+                },
+            )
+            is HoldPhase.Watch -> Around(
+                above = {
+                    Running(live)
+                    Words(phase.prompt, Modifier.fillMaxWidth(), align = TextAlign.Center)
+                },
+                gauge = { Gauge(hold, live, send) },
+                below = {},
+            )
+            is HoldPhase.Read -> Around(
+                above = {
+                    Words(phase.prompt, style = Theme.type.heading)
+                    FieldBox(phase.field, send, style = Theme.type.number)
+                },
+                gauge = { Gauge(hold, live, send) },
+                below = { phase.others.forEach { WideButton(it, send) } },
+            )
             is HoldPhase.Interrupted -> {
                 Words(phase.text, style = Theme.type.heading)
                 SceneView(hold.gauge, send)
             }
         }
+    }
+}
+
+/** The gauge between its words, or beside them on a phone that lies on its side. */
+@Composable
+private fun Around(above: @Composable () -> Unit, gauge: @Composable () -> Unit, below: @Composable () -> Unit) {
+    if (LocalLow.current) {
+        Row(Modifier.fillMaxWidth(), Arrangement.spacedBy(Space.margin)) {
+            Column(Modifier.weight(1f), Arrangement.spacedBy(Space.step)) {
+                above()
+                below()
+            }
+            Box(Modifier.weight(1f)) { gauge() }
+        }
+    } else {
+        above()
+        gauge()
+        below()
     }
 }
 

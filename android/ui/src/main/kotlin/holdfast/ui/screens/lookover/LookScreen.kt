@@ -21,7 +21,7 @@ import holdfast.ui.components.Rule
 import holdfast.ui.components.ScreenFrame
 import holdfast.ui.components.WideButton
 import holdfast.ui.components.Words
-import holdfast.ui.scene.SceneView
+import holdfast.ui.scene.Drawing
 import holdfast.ui.theme.Space
 import holdfast.ui.theme.Theme
 
@@ -29,7 +29,7 @@ import holdfast.ui.theme.Theme
 @Composable
 fun LookBody(frame: Frame, look: LookScreen, send: (Action) -> Unit) {
     ScreenFrame(frame, "look", send, footer = { WideButton(look.done, send) }) {
-        SceneView(look.map, send)
+        Drawing(look.map, send)
         look.rows.forEach { Part(it, send) }
     }
 }

@@ -9,17 +9,17 @@ import holdfast.ui.components.Points
 import holdfast.ui.components.ScreenFrame
 import holdfast.ui.components.WideButton
 import holdfast.ui.components.Words
-import holdfast.ui.scene.SceneView
+import holdfast.ui.scene.Drawing
 import holdfast.ui.theme.Theme
 
 /** Readings with a meter or gauge, or of vibration: where the leads go, what to enter, what is expected. */
 @Composable
 fun MeterBody(frame: Frame, kind: String, meter: MeterScreen, send: (Action) -> Unit) {
     ScreenFrame(frame, kind to frame.title, send, footer = { WideButton(meter.confirm, send) }) {
-        meter.picture?.let { SceneView(it, send) }
+        meter.picture?.let { Drawing(it, send) }
         Points(meter.leads)
         Words(meter.hint, style = Theme.type.strong)
         meter.items.forEach { FormItemView(it, send) }
-        meter.band?.let { SceneView(it, send) }
+        meter.band?.let { Drawing(it, send) }
     }
 }

@@ -22,7 +22,7 @@ import holdfast.ui.components.ScreenFrame
 import holdfast.ui.components.TestRows
 import holdfast.ui.components.WideButton
 import holdfast.ui.components.Words
-import holdfast.ui.scene.SceneView
+import holdfast.ui.scene.Drawing
 import holdfast.ui.theme.Space
 import holdfast.ui.theme.Theme
 
@@ -32,7 +32,7 @@ fun OverviewBody(frame: Frame, overview: OverviewScreen, send: (Action) -> Unit)
     ScreenFrame(frame, "overview", send, footer = { WideButton(overview.next.go, send) }) {
         QuietWords(overview.subject)
         Next(overview.next)
-        SceneView(overview.map, send)
+        Drawing(overview.map, send)
         Causes(overview.causes)
         TestRows(overview.tests, send)
         overview.buttons.forEach { WideButton(it, send) }

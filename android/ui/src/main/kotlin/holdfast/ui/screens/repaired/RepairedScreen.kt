@@ -7,13 +7,13 @@ import holdfast.core.RepairedScreen
 import holdfast.ui.components.ScreenFrame
 import holdfast.ui.components.Sections
 import holdfast.ui.components.WideButton
-import holdfast.ui.scene.SceneView
+import holdfast.ui.scene.Drawing
 
 /** What was repaired, then the same test again, before and after on one chart. */
 @Composable
 fun RepairedBody(frame: Frame, repair: RepairedScreen, send: (Action) -> Unit) {
     ScreenFrame(frame, "repaired", send, footer = { WideButton(repair.next, send) }) {
-        repair.chart?.let { SceneView(it, send) }
+        repair.chart?.let { Drawing(it, send) }
         Sections(repair.sections, send)
     }
 }

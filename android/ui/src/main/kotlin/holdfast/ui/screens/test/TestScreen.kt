@@ -10,7 +10,7 @@ import holdfast.ui.components.ScreenFrame
 import holdfast.ui.components.WideButton
 import holdfast.ui.components.Words
 import holdfast.ui.components.splitButtons
-import holdfast.ui.scene.SceneView
+import holdfast.ui.scene.Drawing
 import holdfast.ui.theme.Theme
 
 /** A test outside its measurement: the briefing, a question about a reading, the result. */
@@ -20,11 +20,11 @@ fun TestBody(frame: Frame, test: TestScreen, send: (Action) -> Unit) {
     ScreenFrame(frame, frame.title to stage::class, send, footer = footer(stage, send)) {
         if (stage is TestStage.Result) {
             ResultHead(stage)
-            test.picture?.let { SceneView(it, send) }
+            test.picture?.let { Drawing(it, send) }
             Words(test.place, style = Theme.type.strong)
             ResultRest(stage, send)
         } else {
-            test.picture?.let { SceneView(it, send) }
+            test.picture?.let { Drawing(it, send) }
             Words(test.place, style = Theme.type.strong)
             when (stage) {
                 is TestStage.Brief -> Brief(stage, send)

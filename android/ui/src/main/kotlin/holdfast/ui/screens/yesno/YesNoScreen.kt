@@ -9,7 +9,7 @@ import holdfast.ui.components.Points
 import holdfast.ui.components.ScreenFrame
 import holdfast.ui.components.WideButton
 import holdfast.ui.components.Words
-import holdfast.ui.scene.SceneView
+import holdfast.ui.scene.Drawing
 import holdfast.ui.theme.Theme
 
 /** One question with large answers in reach of a thumb. */
@@ -25,7 +25,7 @@ fun YesNoBody(frame: Frame, ask: YesNoScreen, send: (Action) -> Unit) {
         },
     ) {
         Words(ask.question, style = Theme.type.title)
-        ask.picture?.let { SceneView(it, send) }
+        ask.picture?.let { Drawing(it, send) }
         Points(ask.lookFor)
     }
 }

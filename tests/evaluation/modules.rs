@@ -1,0 +1,29 @@
+// What the short run and the long run share; both include this list.
+
+mod ailments;
+mod air;
+mod batch;
+mod car;
+mod complaints;
+mod condition;
+mod draw;
+mod failures;
+mod figures;
+mod gauges;
+mod holds;
+mod jobs;
+mod law;
+mod line;
+mod looks;
+mod meters;
+mod oracle;
+mod physics;
+mod runner;
+mod scenes;
+mod senses;
+mod skipping;
+mod speed;
+mod table;
+mod verdict;
+mod wires;
+mod witness;
