@@ -233,9 +233,12 @@ fn cannot(shell: &mut Shell, reason: &str) -> Result<(), PlayError> {
     match known {
         Some((_, reason)) => shell.press(&Action::CannotDo { reason }).map(|_| ()),
         None => {
+            let own = Action::CannotDo {
+                reason: CannotReason::OwnWords,
+            };
+            shell.press(&own)?;
             shell.type_in(&FieldId::CannotWhy, reason)?;
-            let reason = CannotReason::OwnWords;
-            shell.press(&Action::CannotDo { reason }).map(|_| ())
+            shell.press(&own).map(|_| ())
         }
     }
 }

@@ -4,6 +4,7 @@
 //! |---|---|
 //! | `Acknowledge` | that caution ticked |
 //! | `StateCar` | the state of the car can be picked, see [`super::car_state`] |
+//! | `CannotDo` in own words, without words | the words are asked for |
 //! | `Type` why it can't be done | kept |
 //! | `BeginTest` with every DANGER and WARNING ticked in this job | they are logged; the measurement |
 //! | `BeginTest` before that | nothing |
@@ -24,6 +25,10 @@ use crate::session::{Stage, TestAt};
 use crate::text::Args;
 use crate::turn::Turn;
 use crate::typed::Typed;
+
+const OWN_WORDS: Action = Action::CannotDo {
+    reason: CannotReason::OwnWords,
+};
 
 /// Cautions to be ticked that were not ticked yet in this job.
 pub(super) fn unticked(core: &Companion, at: &TestAt, spec: &TestSpec) -> usize {
@@ -58,6 +63,14 @@ pub(super) fn filled_in(mut at: TestAt, action: Action) -> TestAt {
             pick: Pick::CarState { property, value },
         } => at.car = at.car.map(|car| car_state::pick(car, &property, &value)),
         _ => {}
+    }
+    at
+}
+
+/// The briefing with a field for the person's own reason.
+pub(super) fn ask_why(mut at: TestAt) -> TestAt {
+    if let Stage::Brief { typed, .. } = &mut at.stage {
+        typed.put(FieldId::CannotWhy, "");
     }
     at
 }
@@ -122,7 +135,7 @@ pub(super) fn body(
         steps,
         means: brief.means,
         start: primary(core.say("brief-start"), Action::BeginTest).unless(why_not),
-        cannot: cannot(core),
+        cannot: cannot(core, typed),
         extras: extras(core, at, typed),
     };
     let picture = match spec.form {
@@ -147,20 +160,11 @@ fn extras(core: &Companion, at: &TestAt, typed: &Typed) -> Vec<FormItem> {
         None => items.push(tap(quiet(core.say("state-otherwise"), Action::StateCar))),
         Some(car) => items.extend(car_state::items(core, car)),
     }
-    let why = typed.get(&FieldId::CannotWhy).unwrap_or("").to_owned();
-    let nothing = why.trim().is_empty().then(|| core.say("cannot-why-missing"));
-    items.push(entry(text_field(
-        FieldId::CannotWhy,
-        core.say("cannot-why"),
-        why,
-        Keys::Text,
-    )));
-    let reason = CannotReason::OwnWords;
-    items.push(tap(quiet(
-        core.say("cannot-own-words"),
-        Action::CannotDo { reason },
-    )
-    .unless(nothing)));
+    if let Some(why) = typed.get(&FieldId::CannotWhy) {
+        let label = core.say("cannot-why");
+        let field = text_field(FieldId::CannotWhy, label, why.to_owned(), Keys::Text);
+        items.push(entry(field));
+    }
     items
 }
 
@@ -204,7 +208,15 @@ fn ticked_caution(core: &Companion, spec: &TestSpec, acknowledged: &[String], ca
     Caution { ack, ..caution }
 }
 
-fn cannot(core: &Companion) -> Vec<crate::protocol::Button> {
+/// The reasons; the person's own is asked for when it is tapped.
+fn cannot(core: &Companion, typed: &Typed) -> Vec<crate::protocol::Button> {
+    let own = match typed.get(&FieldId::CannotWhy) {
+        None => quiet(core.say("cannot-why"), OWN_WORDS),
+        Some(why) => {
+            let nothing = why.trim().is_empty().then(|| core.say("cannot-why-missing"));
+            quiet(core.say("cannot-own-words"), OWN_WORDS).unless(nothing)
+        }
+    };
     [
         (CannotReason::NoAccess, "cannot-no-access"),
         (CannotReason::NoTool, "cannot-no-tool"),
@@ -215,6 +227,7 @@ fn cannot(core: &Companion) -> Vec<crate::protocol::Button> {
     ]
     .into_iter()
     .map(|(reason, key)| quiet(core.say(key), Action::CannotDo { reason }))
+    .chain([own])
     .collect()
 }
 

@@ -7,8 +7,8 @@ use crate::companion::Companion;
 use crate::error::ActError;
 use crate::flow::hold::{HoldAt, Running, Watcher, never_reached};
 use crate::flow::hold_act::{put, unit_of};
-use crate::flow::{hold_screen, numbers};
 use crate::flow::reading::{Handed, hand_in};
+use crate::flow::{hold_screen, numbers};
 use crate::session::TestAt;
 use crate::turn::Turn;
 

@@ -160,7 +160,9 @@ fn picked(core: &mut Companion, pick: Pick) {
     match pick {
         Pick::Language { tag } => {
             settings.language = tag;
+            let larger = core.texts.larger();
             core.texts = core.session.settings.texts(&core.facts.locale);
+            core.texts.show_larger(larger);
             return;
         }
         Pick::ShownUnit { symbol } => settings.shown_unit = symbol,

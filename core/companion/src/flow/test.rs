@@ -152,6 +152,7 @@ fn refuse(
     };
     let note = note.unwrap_or_default().trim().to_owned();
     if reason == CannotReason::OwnWords && note.is_empty() {
+        core.session.at = At::Test(brief::ask_why(at.clone()));
         return Ok(());
     }
     let because = Because {
