@@ -123,7 +123,7 @@ impl Companion {
         }
         flow::leave_and_enter(&before.0.at, self, &mut turn);
         let update = self.finish(turn)?;
-        Ok(self.reason_elsewhere(update))
+        Ok(self.work_elsewhere(update))
     }
 
     /// Writes what an action led to, if that was not done yet, and composes what it changed on the screen.
@@ -173,8 +173,12 @@ impl Companion {
         Ok(())
     }
 
-    /// What no screen waits for is reasoned out on another thread.
-    pub(crate) fn reason_elsewhere(&mut self, mut update: Update) -> Update {
+    /// What no tap waits for is done on another thread: the report's pages are laid out, the reasoning is done.
+    pub(crate) fn work_elsewhere(&mut self, mut update: Update) -> Update {
+        if let Some(task) = flow::pages_to_lay(self) {
+            let id = self.works.offer_quietly(task);
+            update.requests.push(Request::Work { id });
+        }
         if self.works.is_reasoning() {
             return update;
         }

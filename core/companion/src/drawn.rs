@@ -12,7 +12,9 @@ use crate::text::Texts;
 #[derive(Default)]
 pub(crate) struct Drawn {
     templates: RefCell<BTreeMap<String, Option<Scene>>>,
-    pages: RefCell<Option<(PagesOf, Vec<Scene>)>>,
+    pages: Option<(PagesOf, Vec<Scene>)>,
+    /// The pages that are being laid out.
+    laying: Option<PagesOf>,
 }
 
 /// What the pages of a report depend on.
@@ -28,6 +30,8 @@ pub(crate) struct PagesOf {
     pub business: String,
     /// The unit vacuum is shown in.
     pub unit: String,
+    /// The language of its words.
+    pub language: String,
 }
 
 impl Drawn {
@@ -40,15 +44,24 @@ impl Drawn {
             .clone()
     }
 
-    /// The pages of a report.
-    pub(crate) fn pages(&self, of: PagesOf, make: impl FnOnce() -> Vec<Scene>) -> Vec<Scene> {
-        if let Some((made_of, pages)) = &*self.pages.borrow()
-            && *made_of == of
-        {
-            return pages.clone();
+    /// The pages of a report, if they were laid out.
+    pub(crate) fn pages(&self, of: &PagesOf) -> Option<&[Scene]> {
+        let (made_of, pages) = self.pages.as_ref()?;
+        (made_of == of).then_some(pages)
+    }
+
+    /// Whether pages have to be laid out and nobody does it yet; from now on somebody does.
+    pub(crate) fn begin_pages(&mut self, of: &PagesOf) -> bool {
+        let wanted = self.pages(of).is_none() && self.laying.as_ref() != Some(of);
+        if wanted {
+            self.laying = Some(of.clone());
         }
-        let pages = make();
-        *self.pages.borrow_mut() = Some((of, pages.clone()));
-        pages
+        wanted
+    }
+
+    /// Pages were laid out.
+    pub(crate) fn keep_pages(&mut self, of: PagesOf, pages: Vec<Scene>) {
+        self.laying = None;
+        self.pages = Some((of, pages));
     }
 }

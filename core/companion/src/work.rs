@@ -6,6 +6,9 @@ use std::sync::{Arc, Mutex, PoisonError};
 
 use holdfast_joblog::Imported;
 
+use holdfast_report::Scene;
+
+use crate::drawn::PagesOf;
 use crate::job::Conclusion;
 
 /// How a work ended.
@@ -38,6 +41,8 @@ pub(crate) enum Go {
 pub(crate) enum Product {
     /// A report file.
     Report(PathBuf),
+    /// The pages of a report as they will print.
+    Pages(Box<PagesOf>, Vec<Scene>),
     /// Finding and next test.
     Conclusion(Box<Conclusion>),
     /// A picture that was taken in.
@@ -88,7 +93,9 @@ impl Work {
             }
         });
         let outcome = match product {
-            Product::Report(_) | Product::Photo(_) | Product::Conclusion(_) => WorkOutcome::Done,
+            Product::Report(_) | Product::Pages(..) | Product::Photo(_) | Product::Conclusion(_) => {
+                WorkOutcome::Done
+            }
             Product::Stopped => WorkOutcome::Stopped,
             Product::Failed(..) => WorkOutcome::Failed,
         };

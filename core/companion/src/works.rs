@@ -1,6 +1,6 @@
 //! Works that were asked for: waiting to be fetched, and under way.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use crate::work::{PendingWork, Product, Task, Work};
 
@@ -11,6 +11,8 @@ pub(crate) struct Works {
     waiting: BTreeMap<u64, Work>,
     under_way: BTreeMap<u64, PendingWork>,
     reasoning: Option<u64>,
+    /// Works that nobody waits for.
+    quiet: BTreeSet<u64>,
 }
 
 impl Works {
@@ -23,9 +25,16 @@ impl Works {
         self.last
     }
 
+    /// Puts a work in line that nobody waits for.
+    pub(crate) fn offer_quietly(&mut self, task: Task) -> u64 {
+        let id = self.offer(task);
+        self.quiet.insert(id);
+        id
+    }
+
     /// Puts reasoning in line: nobody waits for it, and there is one at a time.
     pub(crate) fn offer_reasoning(&mut self, task: Task) -> u64 {
-        let id = self.offer(task);
+        let id = self.offer_quietly(task);
         self.reasoning = Some(id);
         id
     }
@@ -43,6 +52,7 @@ impl Works {
     /// What an ended work made.
     pub(crate) fn finish(&mut self, id: u64) -> Option<Product> {
         self.waiting.remove(&id);
+        self.quiet.remove(&id);
         if self.reasoning == Some(id) {
             self.reasoning = None;
         }
@@ -51,16 +61,19 @@ impl Works {
 
     /// Whether any work is under way that a person waits for.
     pub(crate) fn any(&self) -> bool {
-        self.under_way.keys().any(|id| Some(*id) != self.reasoning)
+        self.under_way.keys().any(|id| !self.quiet.contains(id))
     }
 
-    /// Asks all works to stop.
+    /// Asks all works that a person waits for to stop.
     pub(crate) fn stop(&mut self) {
-        self.waiting.clear();
-        for pending in self.under_way.values() {
-            pending.cancel();
-        }
-        self.under_way.clear();
-        self.reasoning = None;
+        let quiet = &self.quiet;
+        self.waiting.retain(|id, _| quiet.contains(id));
+        self.under_way.retain(|id, pending| {
+            let stays = quiet.contains(id);
+            if !stays {
+                pending.cancel();
+            }
+            stays
+        });
     }
 }

@@ -184,3 +184,25 @@ fn the_first_overview_is_reasoned_out_while_the_form_before_it_is_filled_in() {
     };
     assert_eq!(first(true), first(false));
 }
+
+#[test]
+fn the_report_s_pages_are_laid_out_where_no_tap_waits() {
+    let mut phone = Phone::new();
+    phone.begin_job();
+    phone.hold("hold:branch", 19, "20", "13.5");
+    phone.work();
+    let pages = |phone: &Phone| match phone.screen().body {
+        Body::Report { report } => report.pages.len(),
+        other => panic!("no report: {other:?}"),
+    };
+    phone.send(Action::Go { to: Place::Report });
+    assert_eq!(pages(&phone), 0);
+    phone.work();
+    let on_a4 = pages(&phone);
+    assert!(on_a4 > 1, "{on_a4}");
+    let before = phone.screen();
+    phone.pick(Pick::Paper { id: "letter".into() });
+    phone.work();
+    assert_ne!(phone.screen().body, before.body, "laid out anew for other paper");
+    assert!(pages(&phone) > 1);
+}

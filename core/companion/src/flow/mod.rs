@@ -44,6 +44,7 @@ use crate::session::{At, Stage};
 use crate::turn::Turn;
 
 pub(crate) use places::leave_and_enter;
+pub(crate) use report::pages_to_lay;
 pub(crate) use settings::payloads as settings_payloads;
 
 /// Takes in one action.

@@ -21,10 +21,11 @@ use crate::drawn::PagesOf;
 use crate::error::ActError;
 use crate::flow::parts::{one_of, option, plain, primary, quiet, section, tap, words};
 use crate::flow::photo;
+use crate::job::JobView;
 use crate::protocol::{
     Action, Body, FormItem, Frame, PhonePart, Pick, Place, ReportScreen, ReportState, Request, Section,
 };
-use crate::session::{NoticeAt, ReportMade};
+use crate::session::{At, NoticeAt, ReportMade};
 use crate::turn::{Seen, Turn};
 use crate::work::{Go, Product, Task};
 
@@ -158,6 +159,10 @@ pub(super) fn work_done(core: &mut Companion, id: u64, turn: &mut Turn<'_>) -> R
         };
         return Ok(());
     }
+    if let Some(Product::Pages(of, pages)) = product {
+        core.drawn.keep_pages(*of, pages);
+        return Ok(());
+    }
     core.session.notice = None;
     match product {
         Some(Product::Report(path)) => {
@@ -173,7 +178,7 @@ pub(super) fn work_done(core: &mut Companion, id: u64, turn: &mut Turn<'_>) -> R
         Some(Product::Failed(key, _detail)) => {
             core.session.notice = Some(NoticeAt::Words { key: key.to_owned() });
         }
-        Some(Product::Stopped | Product::Conclusion(_)) | None => {}
+        Some(Product::Stopped | Product::Conclusion(_) | Product::Pages(..)) | None => {}
     }
     Ok(())
 }
@@ -189,27 +194,45 @@ fn up_to_date(core: &Companion) -> Option<&ReportMade> {
     })
 }
 
-pub(super) fn screen(core: &Companion) -> (Frame, Body) {
-    let frame = Frame::titled(core.say("report-title"));
-    let Some(job) = &core.job else {
-        return (frame, core.nothing());
-    };
+/// What the pages on the screen depend on.
+fn pages_of(core: &Companion, job: &JobView) -> PagesOf {
     let settings = &core.session.settings;
-    let of = PagesOf {
+    PagesOf {
         job: job.id.to_string(),
         entries: job.log.record.len(),
         paper: settings.paper.clone(),
         business: settings.business.clone(),
         unit: settings.shown_unit.clone(),
+        language: core.texts.language().tag().to_owned(),
+    }
+}
+
+/// Lays out the pages that the screen shows, where it was not done yet.
+pub(crate) fn pages_to_lay(core: &mut Companion) -> Option<Task> {
+    if core.session.at != At::Report {
+        return None;
+    }
+    let of = pages_of(core, core.job.as_ref()?);
+    if !core.drawn.begin_pages(&of) {
+        return None;
+    }
+    let (report, paper) = (input(core)?, paper(core));
+    Some(Box::new(move |_| {
+        let pages = holdfast_report::pages(&report, paper);
+        Product::Pages(Box::new(of), pages.into_iter().map(|page| page.scene).collect())
+    }))
+}
+
+pub(super) fn screen(core: &Companion) -> (Frame, Body) {
+    let frame = Frame::titled(core.say("report-title"));
+    let Some(job) = &core.job else {
+        return (frame, core.nothing());
     };
-    let pages = core.drawn.pages(of, || {
-        let pages = input(core).map(|report| holdfast_report::pages(&report, paper(core)));
-        pages
-            .unwrap_or_default()
-            .into_iter()
-            .map(|page| page.scene)
-            .collect()
-    });
+    let pages = core
+        .drawn
+        .pages(&pages_of(core, job))
+        .unwrap_or_default()
+        .to_vec();
     let state = match up_to_date(core) {
         _ if core.works.any() => ReportState::Working {
             text: core.say("report-working"),

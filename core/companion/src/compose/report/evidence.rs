@@ -7,7 +7,7 @@ use holdfast_report::{Block, Figure, PhotoMark, PhotoScene, Scene, Spot};
 use super::ReportWishes;
 use crate::compose::band::bands;
 use crate::compose::hold::{before_and_after, fall, hold_chart};
-use crate::compose::map::{MapOf, circuit_map};
+use crate::compose::map::{MapOf, printed_map};
 use crate::compose::mark::mark_of;
 use crate::compose::reasons::test_of;
 use crate::compose::repaired::retested;
@@ -38,7 +38,7 @@ pub(super) fn map(texts: &Texts, job: &JobView) -> Figure {
         "report-caption-map"
     };
     Figure {
-        scene: circuit_map(texts, job, MapOf::Job),
+        scene: printed_map(texts, job, MapOf::Job),
         caption: texts.say(caption),
         width_share: HALF,
     }
