@@ -1,4 +1,8 @@
 //! What the customer's page needs, typed and signed on the screens.
+#![expect(
+    clippy::expect_used,
+    reason = "the helpers of tests, too, end them by panicking"
+)]
 
 use holdfast_companion::{Action, Body, FieldId, Pick, Picked, Place};
 use holdfast_joblog::{CostKind, CostStage, Decision, Payload, Store};
