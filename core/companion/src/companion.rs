@@ -3,7 +3,7 @@
 use std::path::{Path, PathBuf};
 
 use holdfast_diagnose::Policy;
-use holdfast_joblog::{Condition, Store, UseError, Write};
+use holdfast_joblog::{Condition, JobState, Store, UseError, Write};
 
 use crate::drawn::Drawn;
 use crate::error::{ActError, OpenError, key_in_use};
@@ -28,6 +28,8 @@ pub struct Companion {
     pub(crate) texts: Texts,
     pub(crate) session: Session,
     pub(crate) job: Option<JobView>,
+    /// What is known of the open job's vehicle kind.
+    pub(crate) kind: Option<JobState>,
     pub(crate) moving: Moving,
     pub(crate) works: Works,
     pub(crate) policy: Policy,
@@ -78,6 +80,7 @@ impl Companion {
             texts,
             session,
             job: None,
+            kind: None,
             moving: Moving::default(),
             works: Works::default(),
             policy: Policy::Guided,

@@ -1,7 +1,7 @@
 //! What every screen asks of the companion: words, the open job, instruments, marks.
 
 use holdfast_diagnose::{Catalogue, Next, TestId, TestSpec};
-use holdfast_joblog::{EntryKey, JobId, JobRow, Payload};
+use holdfast_joblog::{EntryKey, JobId, JobRow, Payload, kind};
 use holdfast_measure::{Pressure, PressureUnit};
 use holdfast_report::State;
 
@@ -10,9 +10,11 @@ use crate::compose;
 use crate::flow;
 use crate::job::{Because, JobView};
 use crate::protocol::{Body, FormScreen, Mark, PhonePart, Request, Signal};
+use crate::session::NoticeAt;
 use crate::settings::Settings;
 use crate::text::Args;
 use crate::turn::Turn;
+use crate::work::Task;
 
 impl Companion {
     /// The words of a key.
@@ -91,7 +93,23 @@ impl Companion {
         if self.job.is_none() {
             self.session.job = None;
         }
+        self.kind = match self.job.as_ref().and_then(|job| job.log.vehicle.label.as_deref()) {
+            Some(label) => kind::stream(label)
+                .map(|kind| self.store.fold(kind))
+                .transpose()?,
+            None => None,
+        };
         Ok(())
+    }
+
+    /// Asks the phone to do a work that the person waits for, and says what it is.
+    pub(crate) fn begin_work(&mut self, task: Task, key: &str, turn: &mut Turn<'_>) {
+        let id = self.works.offer(task);
+        self.session.notice = Some(NoticeAt::Working {
+            key: key.to_owned(),
+            work: id,
+        });
+        turn.ask(Request::Work { id });
     }
 
     /// Whether a caution was ticked in this job.

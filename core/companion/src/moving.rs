@@ -1,5 +1,6 @@
 //! What moves while a person watches or drags: never written to disk.
 
+use crate::flow::marks::Held;
 use crate::protocol::Clock;
 
 /// The moving parts.
@@ -15,6 +16,8 @@ pub(crate) struct Moving {
     pub ticked_ms: Option<i64>,
     /// Five-second marks that were buzzed.
     pub marks: f64,
+    /// The mark that follows the finger.
+    pub held: Option<Held>,
     /// How many of the spoken figures on the way up were said.
     pub spoken: usize,
 }

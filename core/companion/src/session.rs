@@ -39,6 +39,10 @@ impl Session {
     /// As it stands after the process was ended and opened again: a running hold is marked interrupted.
     pub(crate) fn reopened(mut self, clock: &Clock) -> Self {
         let unit = self.settings.gauge.unit.clone();
+        // Works end with their process.
+        self.notice = self
+            .notice
+            .filter(|notice| !matches!(notice, NoticeAt::Working { .. }));
         self.at = self.at.reopened(clock, &unit);
         self.parked = self
             .parked
@@ -58,11 +62,8 @@ pub(crate) enum At {
     /// The list of jobs.
     #[default]
     Jobs,
-    /// The list of jobs, searched.
-    Found {
-        /// What was typed.
-        search: String,
-    },
+    /// The list of jobs, searched, narrowed down, or with jobs picked out.
+    Listed(ListAt),
     /// Vehicle and complaint.
     Vehicle(VehicleDraft),
     /// The circuit, to be edited.
@@ -96,6 +97,84 @@ pub(crate) enum At {
     },
 }
 
+/// The list of jobs in hand.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub(crate) struct ListAt {
+    /// What was typed.
+    pub search: String,
+    /// The shelf, by its id.
+    pub shelf: String,
+    /// Since when they were worked on, by its id.
+    pub time: String,
+    /// Whether shelves and times are offered.
+    pub filters: Filters,
+    /// How many times more rows were asked for.
+    pub pages: u32,
+    /// The jobs picked out, while some are.
+    pub picked: Option<Vec<String>>,
+}
+
+impl Default for ListAt {
+    fn default() -> Self {
+        Self {
+            search: String::new(),
+            shelf: "all".to_owned(),
+            time: "any".to_owned(),
+            filters: Filters::Hidden,
+            pages: 0,
+            picked: None,
+        }
+    }
+}
+
+/// Whether what narrows the list down is offered.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+pub(crate) enum Filters {
+    /// Not now: there is more room for the list.
+    #[default]
+    Hidden,
+    /// It is.
+    Offered,
+}
+
+impl ListAt {
+    /// Whether what narrows it down is offered.
+    pub(crate) fn is_narrowed(&self) -> bool {
+        self.filters == Filters::Offered
+    }
+
+    /// With shelves and times offered; or, where they were, with all jobs.
+    pub(crate) fn narrowed(self) -> Self {
+        let Self {
+            shelf, time, filters, ..
+        } = Self::default();
+        if self.is_narrowed() {
+            return Self {
+                shelf,
+                time,
+                filters,
+                pages: 0,
+                ..self
+            };
+        }
+        Self {
+            filters: Filters::Offered,
+            ..self
+        }
+    }
+
+    /// With a job picked out, or no longer.
+    pub(crate) fn toggled(mut self, job: String) -> Self {
+        let picked = self.picked.get_or_insert_default();
+        if picked.contains(&job) {
+            picked.retain(|there| *there != job);
+        } else {
+            picked.push(job);
+        }
+        self
+    }
+}
+
 /// A notice by key, with what it names.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub(crate) enum NoticeAt {
@@ -109,11 +188,47 @@ pub(crate) enum NoticeAt {
         /// Which.
         test: String,
     },
+    /// Whether the bin is to be emptied for good.
+    EmptyBin,
+    /// A bundle was taken in.
+    Took {
+        /// What came of it.
+        took: Took,
+    },
+    /// A work that the person waits for.
+    Working {
+        /// What it does, by text key.
+        key: String,
+        /// Which work.
+        work: u64,
+    },
     /// Only words, by text key.
     Words {
         /// The key.
         key: String,
     },
+}
+
+impl NoticeAt {
+    /// Only words.
+    pub(crate) fn words(key: &str) -> Self {
+        Self::Words { key: key.to_owned() }
+    }
+}
+
+/// What came of taking a bundle in.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub(crate) struct Took {
+    /// Jobs that have new entries.
+    pub jobs: usize,
+    /// Entries that were left out.
+    pub left_out: usize,
+    /// Photos that no decoder reads.
+    pub broken_photos: usize,
+    /// Jobs that were deleted here and stay away.
+    pub deleted: Vec<String>,
+    /// The bundle, to be taken in again with them.
+    pub again: Option<String>,
 }
 
 /// A report that was made.
@@ -378,10 +493,14 @@ pub(crate) struct PhotoAt {
     pub photo: String,
     /// The mark that a touch sets.
     pub tool: String,
-    /// The caption as typed.
+    /// How a new mark looks.
+    pub style: String,
+    /// What goes to a new test point.
+    pub lead: String,
+    /// The mark in hand, by its place among the photo's marks.
+    pub mark: Option<usize>,
+    /// The caption, and the words beside the mark in hand, as typed.
     pub typed: Typed,
-    /// The first touch of a mark that needs two.
-    pub from: Option<[f64; 2]>,
     /// The screen before.
     pub before: Box<At>,
 }

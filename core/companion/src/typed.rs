@@ -32,6 +32,11 @@ impl Typed {
         }
     }
 
+    /// Drops what was typed into a field.
+    pub(crate) fn forget(&mut self, field: &FieldId) {
+        self.0.retain(|(id, _)| id != field);
+    }
+
     /// Whether nothing was typed.
     pub(crate) fn is_empty(&self) -> bool {
         self.0.is_empty()

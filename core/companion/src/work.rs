@@ -1,10 +1,10 @@
 //! Long work on a snapshot of its own, run on another thread than the one that calls the core.
 
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::{Arc, Mutex, PoisonError};
 
-use holdfast_joblog::Imported;
+use holdfast_joblog::{Imported, Received};
 
 use holdfast_report::Scene;
 
@@ -47,10 +47,37 @@ pub(crate) enum Product {
     Conclusion(Box<Conclusion>),
     /// A picture that was taken in.
     Photo(Box<Imported>),
+    /// Nothing: a picture, by its path, that only the phone may know how to decode.
+    Heif(String),
+    /// A file for other programs.
+    ToShare(ToShare),
+    /// A bundle, by its path, and what came of taking it in.
+    Received(Box<(String, Received)>),
     /// Nothing: it was stopped.
     Stopped,
     /// Nothing: why, as a text key, and for a log.
     Failed(&'static str, String),
+}
+
+/// A file to be handed to another program.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(crate) struct ToShare {
+    /// The file.
+    pub path: PathBuf,
+    /// Its media type.
+    pub mime: &'static str,
+    /// The text key of what it is called.
+    pub title: &'static str,
+}
+
+/// Writes a file whole or not at all, making its folder.
+pub(crate) fn write_whole(path: &Path, bytes: &[u8]) -> std::io::Result<()> {
+    if let Some(folder) = path.parent() {
+        std::fs::create_dir_all(folder)?;
+    }
+    let half = path.with_extension("half");
+    std::fs::write(&half, bytes)?;
+    std::fs::rename(&half, path)
 }
 
 /// Long work: [`Work::run`] it once on any thread, then send `Action::WorkDone`.
@@ -93,9 +120,13 @@ impl Work {
             }
         });
         let outcome = match product {
-            Product::Report(_) | Product::Pages(..) | Product::Photo(_) | Product::Conclusion(_) => {
-                WorkOutcome::Done
-            }
+            Product::Report(_)
+            | Product::Pages(..)
+            | Product::Photo(_)
+            | Product::Heif(_)
+            | Product::ToShare(_)
+            | Product::Received(_)
+            | Product::Conclusion(_) => WorkOutcome::Done,
             Product::Stopped => WorkOutcome::Stopped,
             Product::Failed(..) => WorkOutcome::Failed,
         };

@@ -307,10 +307,9 @@ fn a_photo_is_taken_in_captioned_marked_and_taken_out() {
         .expect("the photo");
     phone.send(open);
     phone.pick(Pick::MarkTool { id: "arrow".into() });
-    phone.send(Action::Touch { x: 10.0, y: 10.0 });
-    phone.send(Action::Touch { x: 100.0, y: 50.0 });
+    phone.stroke(&[(10.0, 10.0), (100.0, 50.0)]);
     phone.pick(Pick::MarkTool { id: "pin".into() });
-    phone.send(Action::Touch { x: 50.0, y: 50.0 });
+    phone.stroke(&[(250.0, 50.0)]);
     phone.type_in(FieldId::Caption, "Split end");
     let Body::Photo { photo } = phone.screen().body else {
         panic!("no photo")

@@ -204,7 +204,7 @@ fn binned_jobs_come_back_by_undo() {
     let Body::Jobs { jobs } = phone.screen().body else {
         panic!("no list")
     };
-    phone.send(jobs.rows[0].bin.action.clone());
+    phone.send(jobs.rows[0].buttons[1].action.clone());
     let Body::Jobs { jobs } = phone.screen().body else {
         panic!("no list")
     };

@@ -6,8 +6,8 @@ use std::path::PathBuf;
 
 use holdfast_report::theme::Theme;
 use holdfast_report::{
-    Block, Dash, Ends, Item, Paper, PhotoMark, PhotoScene, Point, Role, Scene, Spot, Stroke, band,
-    circuit_map, connector_face, gauge, hold_chart, pages, photo, render_pdf, render_png,
+    Block, Dash, Ends, Item, Paper, PhotoMark, PhotoScene, PhotoShape, Point, Role, Scene, Spot, Stroke,
+    band, circuit_map, connector_face, gauge, hold_chart, pages, photo, render_pdf, render_png,
 };
 
 #[path = "../tests/layouts/mod.rs"]
@@ -31,28 +31,51 @@ fn main() -> Result<(), Box<dyn Error>> {
         width_px: 1_200,
         height_px: 900,
         marks: vec![
-            PhotoMark::Ring {
+            PhotoShape::Ring {
                 centre: Spot { x: 0.36, y: 0.4 },
                 radius: 0.09,
-            },
-            PhotoMark::Arrow {
+            }
+            .plain(),
+            PhotoShape::Arrow {
                 from: Spot { x: 0.72, y: 0.75 },
                 to: Spot { x: 0.46, y: 0.48 },
-            },
-            PhotoMark::Pin {
+            }
+            .plain(),
+            PhotoShape::Pin {
                 at: Spot { x: 0.74, y: 0.42 },
                 number: "2".into(),
-            },
-            PhotoMark::TestPoint {
-                at: Spot { x: 0.2, y: 0.8 },
-                lead: None,
+            }
+            .plain(),
+            PhotoMark {
                 words: "hand pump here".into(),
+                ..PhotoShape::TestPoint {
+                    at: Spot { x: 0.2, y: 0.8 },
+                }
+                .plain()
             },
-            PhotoMark::Text {
-                at: Spot { x: 0.55, y: 0.93 },
-                text: "split, 12 mm long".into(),
+            PhotoMark {
+                role: Role::Undecided,
+                words: "35 cm".into(),
+                ..PhotoShape::Measure {
+                    from: Spot { x: 0.5, y: 0.1 },
+                    to: Spot { x: 0.9, y: 0.2 },
+                }
+                .plain()
+            },
+            PhotoShape::Blur {
+                from: Spot { x: 0.02, y: 0.05 },
+                to: Spot { x: 0.2, y: 0.2 },
+            }
+            .plain(),
+            PhotoMark {
+                words: "split, 12 mm long".into(),
+                ..PhotoShape::Words {
+                    at: Spot { x: 0.55, y: 0.93 },
+                }
+                .plain()
             },
         ],
+        grips: vec![Spot { x: 0.5, y: 0.1 }, Spot { x: 0.9, y: 0.2 }],
     };
     let mut scenes: Vec<(String, Scene)> = vec![
         ("map-job".into(), circuit_map(&samples::map_in_a_job())),

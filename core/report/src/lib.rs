@@ -12,7 +12,7 @@ pub use diagram::circuit::{CircuitMap, MapLink, MapPart, PartKind, Side, Suspici
 pub use diagram::connector::{ConnectorFace, GroundPlace, Pin, connector_face};
 pub use diagram::gauge::{Dial, gauge};
 pub use diagram::hold_chart::{FitPoint, HoldChart, HoldSeries, LimitLine, hold_chart};
-pub use diagram::photo::{PhotoMark, PhotoScene, Spot, photo};
+pub use diagram::photo::{PhotoMark, PhotoScene, PhotoShape, Spot, photo};
 pub use diagram::signature::{PAD, SignaturePad, signature, signature_pad};
 pub use diagram::state::{Lead, State};
 pub use document::{

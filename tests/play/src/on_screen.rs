@@ -113,7 +113,11 @@ pub(crate) fn buttons(screen: &Screen) -> Vec<&Button> {
     match &screen.body {
         Body::Jobs { jobs } => {
             all.push(&jobs.new_job);
-            all.extend(jobs.rows.iter().flat_map(|row| [&row.open, &row.bin]));
+            all.extend(
+                jobs.rows
+                    .iter()
+                    .flat_map(|row| std::iter::once(&row.open).chain(&row.buttons)),
+            );
         }
         Body::Vehicle { form } | Body::Prepare { form } | Body::Settings { form } | Body::Costs { form } => {
             all.extend(&form.next)

@@ -106,6 +106,9 @@ fn payload_words(texts: &Texts, circuit: &Circuit, log: &JobState, payload: &Pay
             "log-opened",
             &Args::new().text("software", opened.software.as_str()),
         ),
+        Payload::VehicleKind(kind) => {
+            texts.say_with("log-vehicle-kind", &Args::new().text("kind", kind.label.as_str()))
+        }
         Payload::Vehicle(vehicle) => fields(
             texts,
             &[

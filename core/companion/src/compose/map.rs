@@ -219,7 +219,7 @@ fn tested_part(test: &TestId) -> Option<ComponentId> {
 }
 
 /// Where the tool of a test goes: the part under it, or the outlet or inlet hose.
-fn tool_place(circuit: &Circuit, test: &TestId) -> Option<ComponentId> {
+pub(crate) fn tool_place(circuit: &Circuit, test: &TestId) -> Option<ComponentId> {
     let named = |id: &str| {
         circuit
             .component(&id.into())

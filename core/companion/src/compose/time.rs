@@ -34,6 +34,12 @@ pub(super) fn minute(at_ms: i64, offset_min: i32) -> String {
     local(at_ms, offset_min).map_or_else(String::new, |time| time.format("%Y-%m-%d %H:%M").to_string())
 }
 
+/// The day as it can stand in a file's name: "2026-11-25".
+#[must_use]
+pub(crate) fn day_in_file_name(at_ms: i64, offset_min: i32) -> String {
+    local(at_ms, offset_min).map_or_else(String::new, |time| time.format("%Y-%m-%d").to_string())
+}
+
 fn local(at_ms: i64, offset_min: i32) -> Option<DateTime<FixedOffset>> {
     FixedOffset::east_opt(offset_min.checked_mul(60)?)?
         .timestamp_millis_opt(at_ms)

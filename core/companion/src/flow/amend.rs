@@ -207,6 +207,8 @@ pub(super) fn body(core: &Companion, amend: &AmendAt) -> Body {
     dial.reading_text = String::new();
     let meter = MeterScreen {
         picture: Some(holdfast_report::gauge(&dial)),
+        map: None,
+        own: None,
         leads: Vec::new(),
         hint: core.say("values-reading-hint"),
         items,

@@ -12,6 +12,7 @@ use holdfast_diagnose::{Answer, FieldKey, FieldSpec, Quantity, TestSpec, Value};
 use crate::companion::Companion;
 use crate::compose::{self, MapOf};
 use crate::error::ActError;
+use crate::flow::kind;
 use crate::flow::parts::{plain, quiet};
 use crate::flow::reading::{Handed, hand_in};
 use crate::flow::values::said_words;
@@ -86,6 +87,7 @@ pub(super) fn body(core: &Companion, spec: &TestSpec, said: &[(String, String)])
     let answer = |word: &str, said| plain(said_words(core, spec, key, word), Action::Say { said });
     let ask = YesNoScreen {
         picture: Some(compose::circuit_map(&core.texts, job, MapOf::Near(&spec.id))),
+        own: kind::of_test(core, &spec.id),
         question: core
             .texts
             .test_text(&spec.id, &field, &args)

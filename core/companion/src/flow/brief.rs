@@ -14,8 +14,8 @@ use holdfast_joblog::{Acknowledged, Payload};
 
 use crate::companion::Companion;
 use crate::compose::{self, MapOf};
-use crate::flow::car_state;
 use crate::flow::parts::{entry, plain, primary, quiet, tap, text_field};
+use crate::flow::{car_state, kind};
 use crate::job::JobView;
 use crate::protocol::{
     Acknowledgement, Action, Body, CannotReason, Caution, FieldId, FormItem, Keys, PhotoSource, PhotoSubject,
@@ -146,6 +146,7 @@ pub(super) fn body(
     Body::Test {
         test: TestScreen {
             picture,
+            own: kind::of_test(core, &spec.id),
             place: brief.place,
             stage,
         },

@@ -3,113 +3,397 @@
 //! | event | leads to |
 //! |---|---|
 //! | `Type` in the search field | the rows that match, as typed |
+//! | `NarrowDown` | shelves and times are offered; when they were, all jobs again |
+//! | `Pick` a shelf or a time | the rows on that shelf, worked on since then |
+//! | `ShowMore` | more rows |
 //! | `NewJob` | a new job, logged as begun, on its vehicle screen |
 //! | `OpenJob` | the job where it stands: vehicle while nothing is known, else the overview |
-//! | `BinJob` | the list without it; a notice offers to take it out again |
+//! | `DuplicateJob` | a new job on the same vehicle with its circuit, on its vehicle screen |
+//! | `BinJob`, `UnbinJob` | the list without it; into the bin a notice offers to take it out again |
 //! | `Undo` | the job out of the bin |
+//! | `EmptyBin` | asked once whether that is meant |
+//! | `EmptyBinForGood` | the jobs in the bin and their photos are gone |
+//! | `SelectJobs`, `Pick` a job | jobs to be exported together, see [`travel`](super::travel) |
 
-use holdfast_joblog::{Binned, JobId, JobRow as LogRow, Opened, Payload, Query, Undo};
+use holdfast_joblog::{Binned, JobId, JobRow as LogRow, Opened, Payload, Query, Shelf, Undo, Vehicle};
 
 use crate::companion::Companion;
 use crate::error::ActError;
-use crate::flow::parts::{primary, quiet, text_field};
-use crate::protocol::{Action, Body, FieldId, Frame, JobRow, JobsScreen, Keys};
-use crate::session::{At, NoticeAt, VehicleDraft};
+use crate::flow::parts::{option, plain, primary, quiet, text_field};
+use crate::flow::travel;
+use crate::protocol::{
+    Action, Body, Button, Choice, ChoiceKind, FieldId, Frame, JobRow, JobsScreen, Keys, Pick, Picked,
+};
+use crate::session::{At, ListAt, NoticeAt, VehicleDraft};
+use crate::text::Args;
 use crate::turn::Turn;
 
+/// Rows that are shown at first, and that `ShowMore` adds.
+const PAGE: u32 = 40;
+const DAY_MS: i64 = 86_400_000;
+/// Shelves by id.
+const SHELVES: [(&str, Shelf, &str); 4] = [
+    ("all", Shelf::All, "jobs-shelf-all"),
+    ("open", Shelf::Open, "jobs-shelf-open"),
+    ("closed", Shelf::Closed, "jobs-shelf-closed"),
+    ("bin", Shelf::Bin, "jobs-shelf-bin"),
+];
+/// Times by id: worked on in the last so many days.
+const TIMES: [(&str, Option<i64>, &str); 4] = [
+    ("any", None, "jobs-time-any"),
+    ("week", Some(7), "jobs-time-week"),
+    ("month", Some(31), "jobs-time-month"),
+    ("year", Some(366), "jobs-time-year"),
+];
+
+/// The list as it stands.
+pub(super) fn list_at(core: &Companion) -> ListAt {
+    match &core.session.at {
+        At::Listed(list) => list.clone(),
+        _ => ListAt::default(),
+    }
+}
+
+fn show(core: &mut Companion, list: ListAt) {
+    core.session.at = if list == ListAt::default() {
+        At::Jobs
+    } else {
+        At::Listed(list)
+    };
+}
+
 pub(super) fn act(core: &mut Companion, action: Action, turn: &mut Turn<'_>) -> Result<(), ActError> {
+    let list = list_at(core);
     match action {
         Action::Type {
             field: FieldId::Search,
             text,
-        } => {
-            core.session.at = if text.is_empty() {
-                At::Jobs
-            } else {
-                At::Found { search: text }
-            };
+        } => show(
+            core,
+            ListAt {
+                search: text,
+                pages: 0,
+                ..list
+            },
+        ),
+        Action::Pick {
+            pick: Pick::Shelf { id },
+        } => show(
+            core,
+            ListAt {
+                shelf: id,
+                pages: 0,
+                ..list
+            },
+        ),
+        Action::Pick {
+            pick: Pick::WorkedOn { id },
+        } => show(
+            core,
+            ListAt {
+                time: id,
+                pages: 0,
+                ..list
+            },
+        ),
+        Action::Pick {
+            pick: Pick::Job { job },
+        } => show(core, list.toggled(job)),
+        Action::NarrowDown => show(core, list.narrowed()),
+        Action::ShowMore => {
+            let pages = list.pages.saturating_add(1);
+            show(core, ListAt { pages, ..list });
         }
-        Action::NewJob => {
-            let job = core.store.new_job();
-            core.session.job = Some(job.to_string());
-            core.session.notice = None;
-            core.job = None;
-            core.append(Payload::Opened(Opened::by(env!("CARGO_PKG_VERSION"))), turn);
-            core.state_settings(turn);
-            core.session.at = At::Vehicle(VehicleDraft::default());
-        }
-        Action::OpenJob { job } => {
-            core.session.job = Some(job);
-            core.session.notice = None;
-            core.take_up_job()?;
-            let begun = core.job.as_ref().is_some_and(|job| job.log.place.is_some());
-            core.session.at = match (&core.job, begun) {
-                (None, _) => At::Jobs,
-                (Some(_), true) => At::Overview,
-                (Some(_), false) => At::Vehicle(VehicleDraft::default()),
-            };
-        }
-        Action::BinJob { job } => {
-            let Ok(id) = job.parse::<JobId>() else {
-                return Ok(());
-            };
-            turn.entries.push((id, Payload::Binned(Binned {})));
-            core.session.notice = Some(NoticeAt::Binned { job });
-        }
+        Action::SelectJobs => show(
+            core,
+            ListAt {
+                picked: Some(Vec::new()),
+                ..list
+            },
+        ),
+        Action::SelectNone => show(core, ListAt { picked: None, ..list }),
+        Action::NewJob => begin(core, Opened::by(env!("CARGO_PKG_VERSION")), turn),
+        Action::DuplicateJob { job } => duplicate(core, &job, turn)?,
+        Action::OpenJob { job } => open(core, job)?,
+        Action::BinJob { job } => bin(core, job, turn),
+        Action::UnbinJob { job } => unbin(core, &job, turn)?,
         Action::Undo => {
-            let Some(NoticeAt::Binned { job }) = core.session.notice.clone() else {
-                return Ok(());
-            };
-            let Ok(id) = job.parse::<JobId>() else {
-                return Ok(());
-            };
-            if let Some(target) = core.store.fold(id)?.binned {
-                turn.entries.push((id, Payload::Undo(Undo { target })));
+            if let Some(NoticeAt::Binned { job }) = core.session.notice.take() {
+                unbin(core, &job, turn)?;
             }
-            core.session.notice = None;
         }
+        Action::EmptyBin => core.session.notice = Some(NoticeAt::EmptyBin),
+        Action::EmptyBinForGood if core.session.notice == Some(NoticeAt::EmptyBin) => {
+            for job in core.store.empty_bin()? {
+                forget(core, &job.to_string());
+            }
+            core.session.notice = Some(NoticeAt::words("notice-bin-emptied"));
+        }
+        Action::KeepBin => core.session.notice = None,
         _ => {}
     }
     Ok(())
 }
 
-pub(super) fn screen(core: &Companion, search: &str) -> (Frame, Body) {
-    let query = Query::search(search);
-    let (rows, problem) = match core.store.list(&query) {
+/// What stands of a job beside the log: tests in the middle, its report, files that were handed on.
+fn forget(core: &mut Companion, job: &str) {
+    core.session.parked.retain(|parked| parked.job != job);
+    core.session.report = core.session.report.take().filter(|made| made.job != job);
+    let _gone = std::fs::remove_file(super::report::file_of(core, job));
+    let _gone = std::fs::remove_dir_all(core.data_dir.join("exports"));
+}
+
+fn begin(core: &mut Companion, opened: Opened, turn: &mut Turn<'_>) {
+    let job = core.store.new_job();
+    core.session.job = Some(job.to_string());
+    core.session.notice = None;
+    core.job = None;
+    core.append(Payload::Opened(opened), turn);
+    core.state_settings(turn);
+    core.session.at = At::Vehicle(VehicleDraft::default());
+}
+
+/// The vehicle is back: who and what it is and its circuit are taken over, what was complained of and read is not.
+fn duplicate(core: &mut Companion, job: &str, turn: &mut Turn<'_>) -> Result<(), ActError> {
+    let Ok(before) = job.parse::<JobId>() else {
+        return Ok(());
+    };
+    let log = core.store.fold(before)?;
+    if log.record.is_empty() {
+        return Ok(());
+    }
+    let opened = Opened {
+        continues: Some(before),
+        ..Opened::by(env!("CARGO_PKG_VERSION"))
+    };
+    begin(core, opened, turn);
+    let vehicle = Vehicle {
+        odometer: None,
+        agreed: None,
+        ..log.vehicle
+    };
+    core.append(Payload::Vehicle(vehicle), turn);
+    if let Some(circuit) = log.circuit {
+        core.append(Payload::Circuit(circuit), turn);
+    }
+    Ok(())
+}
+
+fn open(core: &mut Companion, job: String) -> Result<(), ActError> {
+    core.session.job = Some(job);
+    core.session.notice = None;
+    core.take_up_job()?;
+    let begun = core.job.as_ref().is_some_and(|job| job.log.place.is_some());
+    core.session.at = match (&core.job, begun) {
+        (None, _) => At::Jobs,
+        (Some(_), true) => At::Overview,
+        (Some(_), false) => At::Vehicle(VehicleDraft::default()),
+    };
+    Ok(())
+}
+
+fn bin(core: &mut Companion, job: String, turn: &mut Turn<'_>) {
+    if let Ok(id) = job.parse::<JobId>() {
+        turn.entries.push((id, Payload::Binned(Binned {})));
+        core.session.notice = Some(NoticeAt::Binned { job });
+    }
+}
+
+fn unbin(core: &mut Companion, job: &str, turn: &mut Turn<'_>) -> Result<(), ActError> {
+    core.session.notice = None;
+    let Ok(id) = job.parse::<JobId>() else {
+        return Ok(());
+    };
+    if let Some(target) = core.store.fold(id)?.binned {
+        turn.entries.push((id, Payload::Undo(Undo { target })));
+    }
+    Ok(())
+}
+
+/// What the list asks of the log: one row more than is shown tells whether there are more.
+fn query(core: &Companion, list: &ListAt) -> Query {
+    let shelf = SHELVES.iter().find(|(id, ..)| *id == list.shelf);
+    let days = TIMES
+        .iter()
+        .find(|(id, ..)| *id == list.time)
+        .and_then(|(_, days, _)| *days);
+    let now = core.moving.clock.as_ref().map(|clock| clock.wall_ms);
+    Query {
+        text: list.search.clone(),
+        shelf: shelf.map_or(Shelf::All, |(_, shelf, _)| *shelf),
+        from_ms: now.zip(days).map(|(now, days)| now - days * DAY_MS),
+        most: shown(list) + 1,
+        ..Query::default()
+    }
+}
+
+fn shown(list: &ListAt) -> u32 {
+    PAGE.saturating_mul(list.pages.saturating_add(1))
+}
+
+pub(super) fn screen(core: &Companion) -> (Frame, Body) {
+    let list = list_at(core);
+    let (mut rows, problem) = match core.store.list(&query(core, &list)) {
         Ok(rows) => (rows, None),
         Err(error) => (Vec::new(), Some(ActError::from(error).text_in(&core.texts))),
     };
+    let most = shown(&list) as usize;
+    let more = (rows.len() > most).then(|| plain(core.say("jobs-more"), Action::ShowMore));
+    rows.truncate(most);
     let mut field = text_field(
         FieldId::Search,
         core.say("jobs-search"),
-        search.to_owned(),
+        list.search.clone(),
         Keys::Text,
     );
     field.hint = core.say("jobs-search-hint");
     field.problem = problem;
-    let empty = match (rows.is_empty(), search.is_empty()) {
-        (false, _) => String::new(),
-        (true, true) => core.say("jobs-none"),
-        (true, false) => core.say("jobs-none-found"),
+    let empty = if rows.is_empty() {
+        empty_words(core, &list)
+    } else {
+        String::new()
     };
     let jobs = JobsScreen {
         search: field,
-        rows: rows.iter().map(|row| job_row(core, row)).collect(),
+        narrow: quiet(
+            core.say(if list.is_narrowed() {
+                "jobs-widen"
+            } else {
+                "jobs-narrow"
+            }),
+            Action::NarrowDown,
+        ),
+        filters: if list.is_narrowed() {
+            filters(core, &list)
+        } else {
+            Vec::new()
+        },
+        rows: rows.iter().map(|row| job_row(core, &list, row)).collect(),
+        more,
         empty,
-        new_job: primary(core.say("jobs-new"), Action::NewJob),
+        buttons: buttons(core, &list, rows.is_empty()),
+        new_job: match &list.picked {
+            Some(picked) => travel::export_picked(core, picked.len()),
+            None => primary(core.say("jobs-new"), Action::NewJob),
+        },
     };
     (Frame::titled(core.say("jobs-title")), Body::Jobs { jobs })
 }
 
-fn job_row(core: &Companion, row: &LogRow) -> JobRow {
+fn empty_words(core: &Companion, list: &ListAt) -> String {
+    let asked = !list.search.is_empty() || list.time != "any" || list.shelf != "all";
+    core.say(match (list.shelf.as_str(), asked) {
+        ("bin", _) if list.search.is_empty() => "jobs-bin-empty",
+        (_, true) => "jobs-none-found",
+        (_, false) => "jobs-none",
+    })
+}
+
+fn filters(core: &Companion, list: &ListAt) -> Vec<Choice> {
+    let shelves = SHELVES
+        .iter()
+        .map(|(id, _, key)| {
+            option(
+                core.say(key),
+                list.shelf == *id,
+                Pick::Shelf { id: (*id).to_owned() },
+            )
+        })
+        .collect();
+    let times = TIMES
+        .iter()
+        .map(|(id, _, key)| {
+            option(
+                core.say(key),
+                list.time == *id,
+                Pick::WorkedOn { id: (*id).to_owned() },
+            )
+        })
+        .collect();
+    [("jobs-shelf", shelves), ("jobs-time", times)]
+        .into_iter()
+        .map(|(label, options)| Choice {
+            label: core.say(label),
+            kind: ChoiceKind::One,
+            options,
+        })
+        .collect()
+}
+
+/// What can be done with many jobs at once.
+fn buttons(core: &Companion, list: &ListAt, none: bool) -> Vec<Button> {
+    if list.picked.is_some() {
+        return vec![quiet(core.say("jobs-select-none"), Action::SelectNone)];
+    }
+    let mut buttons = Vec::new();
+    if list.shelf == "bin" && !none {
+        buttons.push(plain(core.say("jobs-empty-bin"), Action::EmptyBin));
+    }
+    if !none {
+        buttons.push(plain(core.say("jobs-select"), Action::SelectJobs));
+    }
+    buttons.extend(travel::buttons(core, none));
+    buttons
+}
+
+fn job_row(core: &Companion, list: &ListAt, row: &LogRow) -> JobRow {
     let vehicle = row.label.clone().unwrap_or_else(|| core.say("jobs-unnamed"));
     let job = row.job.to_string();
+    let picked = list.picked.as_ref().map(|picked| {
+        if picked.contains(&job) {
+            Picked::Yes
+        } else {
+            Picked::No
+        }
+    });
+    let open = match picked {
+        Some(_) => Action::Pick {
+            pick: Pick::Job { job: job.clone() },
+        },
+        None => Action::OpenJob { job: job.clone() },
+    };
+    let label = if picked.is_some() {
+        "jobs-pick"
+    } else {
+        "jobs-open"
+    };
+    let buttons = match (picked, row.binned) {
+        (Some(_), _) => Vec::new(),
+        (None, true) => vec![quiet(core.say("notice-binned-undo"), Action::UnbinJob { job })],
+        (None, false) => vec![
+            quiet(
+                core.say("jobs-duplicate"),
+                Action::DuplicateJob { job: job.clone() },
+            ),
+            quiet(core.say("jobs-bin"), Action::BinJob { job }),
+        ],
+    };
     JobRow {
         plate: row.plate.clone().unwrap_or_default(),
         vehicle,
+        found: found_words(core, row),
         mark: core.job_mark(row),
         when: core.when(row.last_ms, row.opened_offset_min),
-        open: primary(core.say("jobs-open"), Action::OpenJob { job: job.clone() }),
-        bin: quiet(core.say("jobs-bin"), Action::BinJob { job }),
+        picked,
+        open: primary(core.say(label), open),
+        buttons,
     }
+}
+
+/// What was found, where the job is closed, and whose vehicle it is.
+fn found_words(core: &Companion, row: &LogRow) -> String {
+    let headline = row
+        .closed
+        .as_ref()
+        .map(|closed| closed.headline.trim().to_owned());
+    let customer = row
+        .customer
+        .as_ref()
+        .map(|name| core.say_with("jobs-customer", &Args::new().text("name", name.trim())));
+    [customer, headline]
+        .into_iter()
+        .flatten()
+        .filter(|words| !words.is_empty())
+        .collect::<Vec<_>>()
+        .join(" ")
 }

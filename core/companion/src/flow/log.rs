@@ -3,7 +3,8 @@
 use crate::companion::Companion;
 use crate::compose;
 use crate::flow::brief::photo_buttons;
-use crate::flow::photo;
+use crate::flow::parts::tap;
+use crate::flow::{photo, travel};
 use crate::protocol::{Body, Frame, LogScreen, PhotoSubject};
 
 pub(super) fn screen(core: &Companion) -> (Frame, Body) {
@@ -11,6 +12,7 @@ pub(super) fn screen(core: &Companion) -> (Frame, Body) {
         Some(job) => {
             let mut photos = photo_buttons(core, PhotoSubject::Job);
             photos.extend(photo::cards(core, None));
+            photos.push(tap(travel::export_open(core)));
             Body::Log {
                 log: LogScreen {
                     photos,

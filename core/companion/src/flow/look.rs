@@ -13,6 +13,7 @@ use holdfast_report::State;
 use crate::companion::Companion;
 use crate::compose::{self, MapOf};
 use crate::error::ActError;
+use crate::flow::kind;
 use crate::flow::parts::{plain, primary};
 use crate::flow::reading::{Handed, hand_in};
 use crate::job::JobView;
@@ -162,6 +163,7 @@ fn row(core: &Companion, job: &JobView, id: &ComponentId, kind: ComponentKind, n
             kind: ChoiceKind::One,
             options,
         },
+        own: kind::of_part(core, id),
         photo: plain(
             core.say("photo-take"),
             Action::AddPhoto {

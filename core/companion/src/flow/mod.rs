@@ -17,12 +17,15 @@ mod hold_camera;
 mod hold_read;
 mod hold_screen;
 mod jobs;
+mod kind;
 mod log;
 mod look;
+pub(crate) mod marks;
 mod numbers;
 mod overview;
 mod parts;
 mod photo;
+mod photo_screen;
 mod places;
 mod prepare;
 mod reading;
@@ -31,6 +34,7 @@ mod report;
 mod result;
 mod settings;
 mod test;
+mod travel;
 mod values;
 mod vehicle;
 mod vibration;
@@ -59,7 +63,10 @@ pub(crate) fn act(core: &mut Companion, action: Action, turn: &mut Turn<'_>) -> 
     match action {
         Action::Tick => hold_act::tick(core, turn),
         Action::Drag { x, y } => {
-            hold_act::drag(core, x, y, turn);
+            match core.session.at.clone() {
+                At::Photo(at) => marks::drag(core, &at, x, y),
+                _ => hold_act::drag(core, x, y, turn),
+            }
             Ok(())
         }
         Action::Resume => {
@@ -84,8 +91,19 @@ pub(crate) fn act(core: &mut Companion, action: Action, turn: &mut Turn<'_>) -> 
         Action::AddPhoto { .. }
         | Action::PhotoTaken { .. }
         | Action::PhotoNotTaken
+        | Action::PictureNotDecoded
         | Action::OpenPhoto { .. } => photo::add(core, action, turn),
         Action::WorkDone { id } => report::work_done(core, id, turn),
+        Action::ExportJobs { .. }
+        | Action::ImportBundle
+        | Action::BundleTaken { .. }
+        | Action::BundleNotTaken
+        | Action::TakeAgain => travel::act(core, action, turn),
+        Action::StopWork => {
+            core.works.stop();
+            core.session.notice = None;
+            Ok(())
+        }
         Action::ShowTest { test } => test::show(core, &test, turn),
         other => step(core, other, turn),
     }
@@ -94,7 +112,7 @@ pub(crate) fn act(core: &mut Companion, action: Action, turn: &mut Turn<'_>) -> 
 /// Sends an action to the step that is shown.
 fn step(core: &mut Companion, action: Action, turn: &mut Turn<'_>) -> Result<(), ActError> {
     match core.session.at.clone() {
-        At::Jobs | At::Found { .. } => jobs::act(core, action, turn),
+        At::Jobs | At::Listed(_) => jobs::act(core, action, turn),
         At::Vehicle(draft) => vehicle::act(core, draft, action, turn),
         At::Circuit(draft) => circuit::act(core, draft, action, turn),
         At::Prepare(draft) => prepare::act(core, draft, action, turn),
@@ -131,14 +149,13 @@ pub(crate) fn situation_ahead(core: &Companion) -> Option<Situation> {
 /// What is to be seen now.
 pub(crate) fn screen(core: &Companion) -> (Frame, Body) {
     let (frame, body) = match &core.session.at {
-        At::Jobs => jobs::screen(core, ""),
-        At::Found { search } => jobs::screen(core, search),
+        At::Jobs | At::Listed(_) => jobs::screen(core),
         At::Vehicle(draft) => vehicle::screen(core, draft),
         At::Circuit(draft) => circuit::screen(core, draft),
         At::Prepare(draft) => prepare::screen(core, draft),
         At::Overview => overview::screen(core),
         At::Test(at) => test::screen(core, at),
-        At::Photo(at) => photo::screen(core, at),
+        At::Photo(at) => photo_screen::screen(core, at),
         At::Finding => finding::screen(core),
         At::Repaired(draft) => repair::screen(core, draft),
         At::Report => report::screen(core),

@@ -3,8 +3,8 @@
 use crate::companion::Companion;
 use crate::error::ActError;
 use crate::flow::parts::{plain, quiet};
-use crate::flow::{approval, circuit, costs, hold_camera, prepare, settings, vehicle};
-use crate::protocol::{Action, Frame, Notice, PhonePart, Place, Request};
+use crate::flow::{approval, circuit, costs, hold_camera, prepare, settings, travel, vehicle};
+use crate::protocol::{Action, Button, Frame, Notice, PhonePart, Place, Request};
 use crate::session::{
     At, CircuitDraft, NoticeAt, PrepareDraft, Purpose, RepairDraft, Stage, TestAt, VehicleDraft,
 };
@@ -25,7 +25,7 @@ const TICK_MS: u32 = 100;
 pub(crate) fn back(core: &mut Companion, turn: &mut Turn<'_>) -> Result<(), ActError> {
     settle(core, turn)?;
     core.session.at = match core.session.at.clone() {
-        At::Jobs | At::Found { .. } | At::Vehicle(_) | At::Overview => At::Jobs,
+        At::Jobs | At::Listed(_) | At::Vehicle(_) | At::Overview => At::Jobs,
         At::Circuit(_) => At::Vehicle(VehicleDraft::default()),
         At::Prepare(_) => At::Vehicle(VehicleDraft::default()),
         At::Test(at) => {
@@ -181,12 +181,12 @@ pub(crate) fn briefing(test: String, purpose: Purpose) -> At {
 
 /// The frame with what every screen has: the way back, other places, the notice.
 pub(crate) fn framed(core: &Companion, mut frame: Frame) -> Frame {
-    if !matches!(core.session.at, At::Jobs | At::Found { .. }) && frame.back.is_none() {
+    if !matches!(core.session.at, At::Jobs | At::Listed(_)) && frame.back.is_none() {
         frame = frame.with_back(core.say("back"));
     }
     let go = |place, key: &str| quiet(core.say(key), Action::Go { to: place });
     frame.menu = match &core.session.at {
-        At::Jobs | At::Found { .. } => vec![go(Place::Settings, "menu-settings")],
+        At::Jobs | At::Listed(_) => vec![go(Place::Settings, "menu-settings")],
         At::Settings { .. } | At::Photo(_) => Vec::new(),
         At::Vehicle(_) | At::Circuit(_) | At::Prepare(_) => vec![go(Place::Settings, "menu-settings")],
         _ => vec![
@@ -203,25 +203,45 @@ pub(crate) fn framed(core: &Companion, mut frame: Frame) -> Frame {
 
 fn notice(core: &Companion) -> Option<Notice> {
     Some(match core.session.notice.as_ref()? {
-        NoticeAt::Binned { .. } => Notice {
-            text: core.say("notice-binned"),
-            buttons: vec![plain(core.say("notice-binned-undo"), Action::Undo)],
+        NoticeAt::Binned { .. } => said(
+            core.say("notice-binned"),
+            vec![plain(core.say("notice-binned-undo"), Action::Undo)],
+        ),
+        NoticeAt::EmptyBin => said(
+            core.say("notice-empty-bin"),
+            vec![
+                plain(core.say("notice-empty-bin-yes"), Action::EmptyBinForGood),
+                quiet(core.say("notice-empty-bin-no"), Action::KeepBin),
+            ],
+        ),
+        NoticeAt::Took { took } => said(travel::took_words(core, took), travel::took_buttons(core, took)),
+        NoticeAt::Working { key, work } => Notice {
+            work: Some(*work),
+            ..said(
+                core.say(key),
+                vec![quiet(core.say("report-stop"), Action::StopWork)],
+            )
         },
         NoticeAt::Parked { test } => {
             if !matches!(core.session.at, At::Overview) {
                 return None;
             }
-            Notice {
-                text: core.say_with("notice-parked", &Args::new().text("test", core.test_name(test))),
-                buttons: vec![plain(
+            said(
+                core.say_with("notice-parked", &Args::new().text("test", core.test_name(test))),
+                vec![plain(
                     core.say("notice-parked-resume"),
                     Action::ShowTest { test: test.clone() },
                 )],
-            }
+            )
         }
-        NoticeAt::Words { key } => Notice {
-            text: core.say(key),
-            buttons: Vec::new(),
-        },
+        NoticeAt::Words { key } => said(core.say(key), Vec::new()),
     })
+}
+
+fn said(text: String, buttons: Vec<Button>) -> Notice {
+    Notice {
+        text,
+        buttons,
+        work: None,
+    }
 }

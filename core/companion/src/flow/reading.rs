@@ -184,6 +184,7 @@ pub(super) fn body(core: &Companion, at: &TestAt, reading: &serde_json::Value) -
     Body::Test {
         test: TestScreen {
             picture: None,
+            own: None,
             place,
             stage,
         },

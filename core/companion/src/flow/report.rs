@@ -4,7 +4,6 @@
 //! |---|---|
 //! | `Pick` a paper | that paper |
 //! | `MakeReport` | made on another thread from what is known now |
-//! | `StopWork` | stopped |
 //! | `WorkDone` | the file, or why there is none |
 //! | `ShareReport` | the phone hands the file on |
 //! | `ShareReadings` | the readings written as a table, handed on |
@@ -12,22 +11,22 @@
 
 use std::path::{Path, PathBuf};
 
-use holdfast_joblog::Rendition;
+use holdfast_joblog::PhotoState;
 use holdfast_report::{Paper, Report};
 
 use crate::companion::Companion;
-use crate::compose::{self, PrintPhoto, ReportWishes};
+use crate::compose::{self, ReportWishes};
 use crate::drawn::PagesOf;
 use crate::error::ActError;
 use crate::flow::parts::{one_of, option, plain, primary, quiet, section, tap, words};
-use crate::flow::photo;
+use crate::flow::{photo, travel};
 use crate::job::JobView;
 use crate::protocol::{
     Action, Body, FormItem, Frame, PhonePart, Pick, Place, ReportScreen, ReportState, Request, Section,
 };
 use crate::session::{At, NoticeAt, ReportMade};
 use crate::turn::{Seen, Turn};
-use crate::work::{Go, Product, Task};
+use crate::work::{Go, Product, Task, write_whole};
 
 /// Media type of a report.
 const PDF: &str = "application/pdf";
@@ -45,7 +44,6 @@ pub(super) fn act(core: &mut Companion, action: Action, turn: &mut Turn<'_>) -> 
             turn.ask(Request::Work { id });
         }
         Action::ShareReadings => share_readings(core, turn),
-        Action::StopWork => core.works.stop(),
         Action::ShareReport => {
             if let Some(made) = up_to_date(core) {
                 let path = made.path.clone();
@@ -65,7 +63,7 @@ pub(super) fn act(core: &mut Companion, action: Action, turn: &mut Turn<'_>) -> 
 fn share_readings(core: &mut Companion, turn: &mut Turn<'_>) {
     let Some(job) = &core.job else { return };
     let path = file(core).with_extension("csv");
-    if write(&path, &compose::readings_csv(&core.texts, job)).is_err() {
+    if write_whole(&path, &compose::readings_csv(&core.texts, job)).is_err() {
         let key = "problem-report-no-space".to_owned();
         core.session.notice = Some(NoticeAt::Words { key });
         return;
@@ -89,20 +87,10 @@ fn paper(core: &Companion) -> Paper {
 pub(crate) fn input(core: &Companion) -> Option<Report> {
     let job = core.job.as_ref()?;
     let photos = core.store.photos();
-    let print = |sha256: &str| {
-        let photo = &job
-            .log
-            .photos
-            .iter()
-            .find(|photo| photo.value.photo.sha256 == sha256)?
-            .value
-            .photo;
-        let path = photos.find(photo, Rendition::Print)?;
-        Some(PrintPhoto {
-            path,
-            width: photo.width,
-            height: photo.height,
-        })
+    let print = |photo: &PhotoState| {
+        let boxes = compose::blur_boxes(&photo.marks);
+        // Where the boxes can't be made unreadable the photo stays out: what was to be hidden must not be printed.
+        photos.blurred(&photo.photo, &boxes).ok().flatten()
     };
     let wishes = ReportWishes {
         business: &core.session.settings.business,
@@ -113,9 +101,13 @@ pub(crate) fn input(core: &Companion) -> Option<Report> {
     Some(compose::report(&core.texts, job, &wishes))
 }
 
-/// Where the report goes.
+/// Where the report of the open job goes.
 fn file(core: &Companion) -> PathBuf {
-    let job = core.session.job.clone().unwrap_or_default();
+    file_of(core, &core.session.job.clone().unwrap_or_default())
+}
+
+/// Where the report of a job goes.
+pub(super) fn file_of(core: &Companion, job: &str) -> PathBuf {
     core.data_dir.join("reports").join(format!("{job}.pdf"))
 }
 
@@ -131,21 +123,11 @@ fn making(report: Report, paper: Paper, path: PathBuf) -> Task {
         if go_on(900) == Go::Stop {
             return Product::Stopped;
         }
-        match write(&path, &bytes) {
+        match write_whole(&path, &bytes) {
             Ok(()) => Product::Report(path),
             Err(error) => Product::Failed("problem-report-no-space", error.to_string()),
         }
     })
-}
-
-/// Writes a file whole or not at all.
-fn write(path: &Path, bytes: &[u8]) -> std::io::Result<()> {
-    if let Some(folder) = path.parent() {
-        std::fs::create_dir_all(folder)?;
-    }
-    let half = path.with_extension("half");
-    std::fs::write(&half, bytes)?;
-    std::fs::rename(&half, path)
 }
 
 /// Work has ended.
@@ -175,6 +157,16 @@ pub(super) fn work_done(core: &mut Companion, id: u64, turn: &mut Turn<'_>) -> R
             });
         }
         Some(Product::Photo(taken)) => photo::imported(core, &taken, turn),
+        Some(Product::Heif(path)) => turn.ask(Request::DecodePicture { path }),
+        Some(Product::ToShare(file)) => turn.ask(Request::Share {
+            path: file.path.to_string_lossy().into_owned(),
+            mime: file.mime.to_owned(),
+            title: core.say(file.title),
+        }),
+        Some(Product::Received(taken)) => {
+            let (path, received) = *taken;
+            travel::received(core, path, &received)?;
+        }
         Some(Product::Failed(key, _detail)) => {
             core.session.notice = Some(NoticeAt::Words { key: key.to_owned() });
         }

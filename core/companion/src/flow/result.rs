@@ -107,6 +107,7 @@ pub(super) fn body(core: &Companion, at: &TestAt, spec: &TestSpec, going: Option
     Body::Test {
         test: TestScreen {
             picture,
+            own: None,
             place,
             stage,
         },

@@ -15,9 +15,10 @@ use holdfast_measure::si::pressure::pascal;
 use holdfast_measure::{Pressure, QuantityError};
 
 use crate::companion::Companion;
-use crate::compose;
+use crate::compose::{self, MapOf};
 use crate::error::ActError;
 use crate::flow::answered::{answer, bound, field_id, missing, picked, unit_of, value};
+use crate::flow::kind;
 use crate::flow::numbers::{self, NumberField};
 use crate::flow::parts::{entry, one_of, option, primary, quiet, tap, text_field, words};
 use crate::flow::reading::{Handed, hand_in};
@@ -121,6 +122,8 @@ pub(super) fn body(core: &Companion, at: &TestAt, spec: &TestSpec, values: &Valu
             }
             _ => None,
         },
+        map: (spec.form != Form::Meter).then(|| compose::circuit_map(texts, job, MapOf::Test(&spec.id))),
+        own: kind::of_test(core, &spec.id),
         leads: compose::lead_lines(texts, &job.circuit, &spec.id)
             .into_iter()
             .flatten()

@@ -4,9 +4,10 @@ use holdfast_report::Point;
 
 use super::{FieldId, Pick};
 
-/// Everything a shell can send. A shell builds only the ones with a payload of its own (`Type`, `Drag`, `Touch`, `Ink`,
-/// `PhotoTaken`, `PhotoNotTaken`, `BarometerRead`, `BarometerMissing`, `GaugeSeen`, `GaugeNotSeen`, `VibrationRecorded`,
-/// `VibrationNotRecorded`, `TextSize`, `Tick`, `WorkDone`, `Tap`); all others come ready-made on buttons.
+/// Everything a shell can send. A shell builds only the ones with a payload of its own (`Type`, `Drag`, `Grab`,
+/// `Release`, `Ink`, `PhotoTaken`, `PhotoNotTaken`, `PictureNotDecoded`, `BundleTaken`, `BundleNotTaken`,
+/// `BarometerRead`, `BarometerMissing`, `GaugeSeen`, `GaugeNotSeen`, `VibrationRecorded`, `VibrationNotRecorded`,
+/// `TextSize`, `Tick`, `WorkDone`, `Tap`); all others come ready-made on buttons.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
 pub enum Action {
@@ -35,6 +36,46 @@ pub enum Action {
         /// Which.
         job: String,
     },
+    /// Take a job out of the bin.
+    UnbinJob {
+        /// Which.
+        job: String,
+    },
+    /// Begin a new job on the vehicle of this one.
+    DuplicateJob {
+        /// Which.
+        job: String,
+    },
+    /// Empty the bin: asked once more.
+    EmptyBin,
+    /// Empty the bin for good.
+    EmptyBinForGood,
+    /// Leave the bin as it is.
+    KeepBin,
+    /// Offer what narrows the list down; or, when it is offered, show all jobs.
+    NarrowDown,
+    /// Show more rows of the list.
+    ShowMore,
+    /// Pick out jobs of the list.
+    SelectJobs,
+    /// Pick out no jobs.
+    SelectNone,
+    /// Pack jobs into a bundle and hand it on.
+    ExportJobs {
+        /// Which jobs.
+        of: ExportOf,
+    },
+    /// Ask for a bundle to take in.
+    ImportBundle,
+    /// The phone has a bundle file.
+    BundleTaken {
+        /// Path of the file the shell may delete when the work this asks for has ended.
+        path: String,
+    },
+    /// No bundle came.
+    BundleNotTaken,
+    /// Let jobs in again that were deleted here.
+    TakeAgain,
     /// Take the last thing back, where the screen offers it.
     Undo,
 
@@ -121,7 +162,7 @@ pub enum Action {
     WatchByCamera,
     /// Watch the gauge by eye.
     WatchByEye,
-    /// A finger drags the needle; scene coordinates.
+    /// A finger drags the needle, or the mark it has grabbed; scene coordinates.
     Drag {
         /// To the right, scene units.
         x: f32,
@@ -135,13 +176,17 @@ pub enum Action {
         /// The region's id.
         region: String,
     },
-    /// A finger on the photo; scene coordinates.
-    Touch {
+    /// A finger comes down on the photo; scene coordinates. `Drag` follows it, `Release` ends it.
+    Grab {
         /// To the right, scene units.
         x: f32,
         /// Down, scene units.
         y: f32,
+        /// How far the finger reaches to each side, scene units: less where the photo is zoomed in.
+        reach: f32,
     },
+    /// The finger on the photo leaves it.
+    Release,
 
     // Photos
     /// Take a photo for the thing shown.
@@ -153,11 +198,13 @@ pub enum Action {
     },
     /// The phone has a picture file.
     PhotoTaken {
-        /// Path of the file the shell may delete after this action.
+        /// Path of the file the shell may delete when the work this asks for has ended.
         path: String,
     },
     /// No photo came.
     PhotoNotTaken,
+    /// The phone can't decode the picture either.
+    PictureNotDecoded,
     /// Open a photo of this job.
     OpenPhoto {
         /// Its entry.
@@ -168,6 +215,12 @@ pub enum Action {
         /// Its entry.
         photo: String,
     },
+    /// Take the mark in hand away.
+    RemoveMark,
+    /// Keep the photo shown for the vehicle's kind, or no longer.
+    PromotePhoto,
+    /// Hand on a copy of the photo shown with its marks burnt in.
+    SharePhoto,
 
     // Finding, repair, report
     /// This component is the one to repair.
@@ -303,6 +356,18 @@ pub enum CannotReason {
     NotAvailable,
     /// In the person's own words, as typed.
     OwnWords,
+}
+
+/// Which jobs are exported.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Serialize, serde::Deserialize)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
+pub enum ExportOf {
+    /// Those picked out in the list.
+    Picked,
+    /// The one that is open.
+    Open,
+    /// The whole log, what is in the bin too.
+    All,
 }
 
 /// Where a photo comes from.

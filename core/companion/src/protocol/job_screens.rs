@@ -2,7 +2,7 @@
 
 use holdfast_report::Scene;
 
-use super::{Button, Field, FormItem, Mark};
+use super::{Button, Choice, Field, FormItem, Mark, Picked};
 
 /// The list of jobs.
 #[derive(Debug, Clone, PartialEq)]
@@ -10,11 +10,19 @@ use super::{Button, Field, FormItem, Mark};
 pub struct JobsScreen {
     /// The search field.
     pub search: Field,
-    /// The rows, unfinished jobs first.
+    /// Offers what narrows the list down, or takes it back.
+    pub narrow: Button,
+    /// What narrows the list down: shelf, time; none until it is asked for.
+    pub filters: Vec<Choice>,
+    /// The rows, the job last worked on first.
     pub rows: Vec<JobRow>,
+    /// More rows, where there are more.
+    pub more: Option<Button>,
     /// What stands there when there are no rows, or empty.
     pub empty: String,
-    /// New job.
+    /// What can be done with many jobs at once: pick out, export, import, empty the bin.
+    pub buttons: Vec<Button>,
+    /// New job; or, while jobs are picked out, their export.
     pub new_job: Button,
 }
 
@@ -26,14 +34,18 @@ pub struct JobRow {
     pub plate: String,
     /// The vehicle.
     pub vehicle: String,
+    /// Whose it is and what was found, or empty.
+    pub found: String,
     /// Its state.
     pub mark: Mark,
     /// When it was last touched, in words.
     pub when: String,
-    /// Opens it.
+    /// Whether it is picked out, while jobs are.
+    pub picked: Option<Picked>,
+    /// Opens it, or picks it out.
     pub open: Button,
-    /// Puts it in the bin.
-    pub bin: Button,
+    /// Begin anew on this vehicle, into the bin, out of it.
+    pub buttons: Vec<Button>,
 }
 
 /// Where we stand.
@@ -98,7 +110,7 @@ pub struct TestRow {
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "ffi", derive(uniffi::Record))]
 pub struct LogScreen {
-    /// Add a photo, and the photos.
+    /// Add a photo, the photos, and the job's export.
     pub photos: Vec<FormItem>,
     /// The entries, newest first.
     pub rows: Vec<LogRow>,

@@ -89,6 +89,8 @@ pub enum FieldId {
     CannotWhy,
     /// A photo's caption.
     Caption,
+    /// The words beside the mark in hand.
+    MarkText,
     /// A note to the test or the repair.
     Note,
     /// What was put in.
@@ -211,7 +213,7 @@ pub enum Pick {
         /// Which.
         component: String,
     },
-    /// What a mark on a photo looks like.
+    /// The mark that a touch sets.
     MarkTool {
         /// Its id.
         id: String,
@@ -220,6 +222,31 @@ pub enum Pick {
     Language {
         /// Its tag, such as `de`; empty for the phone's.
         tag: String,
+    },
+    /// How a mark looks: its colour, or what goes to the test point.
+    MarkStyle {
+        /// Its id.
+        id: String,
+    },
+    /// The part that a photo shows.
+    PhotoShows {
+        /// Which.
+        component: String,
+    },
+    /// A shelf of the list of jobs.
+    Shelf {
+        /// `all`, `open`, `closed` or `bin`.
+        id: String,
+    },
+    /// Since when jobs were worked on.
+    WorkedOn {
+        /// `any`, `week`, `month` or `year`.
+        id: String,
+    },
+    /// A job of the list, to be exported with others.
+    Job {
+        /// Which.
+        job: String,
     },
     /// The report's paper.
     Paper {

@@ -31,6 +31,13 @@ pub enum Request {
     TakePhoto,
     /// Open the gallery; answer with `PhotoTaken` or `PhotoNotTaken`.
     PickPhoto,
+    /// Decode this picture, if the phone can, into an upright JPEG; answer with `PhotoTaken` or `PictureNotDecoded`.
+    DecodePicture {
+        /// Path of the file that `PhotoTaken` named.
+        path: String,
+    },
+    /// Ask for a file that holds jobs; answer with `BundleTaken` or `BundleNotTaken`.
+    PickBundle,
     /// Read the pressure sensor once; answer with `BarometerRead`.
     ReadBarometer,
     /// Watch the gauge by camera: answer with `GaugeSeen` so often, or with `GaugeNotSeen`.

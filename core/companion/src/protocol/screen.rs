@@ -57,6 +57,8 @@ pub struct Notice {
     pub text: String,
     /// What can be done about it.
     pub buttons: Vec<Button>,
+    /// The work that is under way: the shell shows how far it is.
+    pub work: Option<u64>,
 }
 
 /// The screens.

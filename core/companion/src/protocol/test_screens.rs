@@ -8,8 +8,10 @@ use super::{Button, Caution, Choice, Field, FormItem, Live, Mark};
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "ffi", derive(uniffi::Record))]
 pub struct TestScreen {
-    /// Where: map, connector face, or the person's own photo.
+    /// Where: map or connector face.
     pub picture: Option<Scene>,
+    /// Where, on the person's own photo, if there is one.
+    pub own: Option<OwnPhoto>,
     /// Where, in words.
     pub place: String,
     /// What is shown of the test now.
@@ -143,8 +145,12 @@ pub enum HoldPhase {
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "ffi", derive(uniffi::Record))]
 pub struct MeterScreen {
-    /// Where the leads or the gauge go.
+    /// The connector face with the leads, or the dial.
     pub picture: Option<Scene>,
+    /// Where on the map, where the picture doesn't say it.
+    pub map: Option<Scene>,
+    /// Where, on the person's own photo, if there is one.
+    pub own: Option<OwnPhoto>,
     /// Where each lead goes, in words; colour named.
     pub leads: Vec<String>,
     /// AC or DC, range, what to watch.
@@ -163,6 +169,8 @@ pub struct MeterScreen {
 pub struct YesNoScreen {
     /// Where.
     pub picture: Option<Scene>,
+    /// Where, on the person's own photo, if there is one.
+    pub own: Option<OwnPhoto>,
     /// What is asked.
     pub question: String,
     /// What to look or listen for.
@@ -193,20 +201,51 @@ pub struct LookRow {
     pub mark: Mark,
     /// The states it can be in.
     pub states: Choice,
+    /// Where it is, on a photo from an earlier job on this kind of vehicle.
+    pub own: Option<OwnPhoto>,
     /// Takes a photo of it.
     pub photo: Button,
+}
+
+/// The person's own photo of a place, with what it shows.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
+pub struct OwnPhoto {
+    /// The photo with its marks.
+    pub scene: Scene,
+    /// What it shows, and from where it is known.
+    pub words: String,
 }
 
 /// A photo and its marks.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "ffi", derive(uniffi::Record))]
 pub struct PhotoScreen {
-    /// The photo with its marks; a touch sends `Touch` in its coordinates.
+    /// The photo with its marks. One finger sends `Grab`, `Drag` and `Release`, two zoom. Its regions are the marks, for
+    /// those who can't see them.
     pub scene: Scene,
     /// The marks to choose from.
     pub palette: Choice,
+    /// How the mark in hand looks, or the next one.
+    pub looks: Option<Choice>,
+    /// The mark in hand.
+    pub mark: Option<MarkPanel>,
     /// The caption.
     pub caption: Field,
-    /// Undo, remove, done.
+    /// What it shows, keeping it for the vehicle's kind, handing it on.
+    pub more: Vec<FormItem>,
+    /// Done, undo, remove.
     pub buttons: Vec<Button>,
+}
+
+/// What can be done with the mark in hand.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
+pub struct MarkPanel {
+    /// What kind of mark it is.
+    pub name: String,
+    /// The words beside it, where it has some.
+    pub words: Option<Field>,
+    /// Takes it away.
+    pub remove: Button,
 }

@@ -7,7 +7,8 @@ pub(super) type Files = &'static [(&'static str, &'static str)];
 macro_rules! files {
     ($folder:literal) => {
         files!($folder; "terms", "quantities", "parts", "tests", "holds", "electric", "faults", "repairs", "cautions",
-            "choices", "states", "readings", "log", "finding", "messages", "problems", "report", "costs", "screens")
+            "choices", "states", "readings", "log", "finding", "messages", "problems", "report", "costs", "jobs", "photos",
+            "screens")
     };
     ($folder:literal; $($file:literal),+) => {
         &[$((

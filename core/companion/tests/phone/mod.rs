@@ -107,6 +107,18 @@ impl Phone {
         })
     }
 
+    /// A finger on the photo: down at the first place, along the others, up.
+    pub fn stroke(&mut self, places: &[(f32, f32)]) {
+        for (at, &(x, y)) in places.iter().enumerate() {
+            self.send(if at == 0 {
+                Action::Grab { x, y, reach: 20.0 }
+            } else {
+                Action::Drag { x, y }
+            });
+        }
+        self.send(Action::Release);
+    }
+
     pub fn pick(&mut self, pick: Pick) -> Update {
         self.send(Action::Pick { pick })
     }

@@ -30,7 +30,7 @@ problem-entry-from-newer = Aus einer neueren Version der App: behalten, nicht ge
 ## Fotos
 
 problem-photo-damaged = Dieses Bild ist abgeschnitten oder beschädigt. Nimm es noch einmal auf.
-problem-photo-type = Das ist kein Bild in JPEG, PNG oder WebP.
+problem-photo-type = Das ist kein Bild in JPEG, PNG oder WebP, und auch das Telefon kann es nicht lesen.
 problem-photo-missing = Die Fotodatei fehlt. Ihr Eintrag bleibt.
 
 ## Berichte

@@ -17,21 +17,7 @@ notice-binned-undo = Wieder herausnehmen
 notice-parked = Nicht fertig: { $test }. Alles bleibt, wie du es verlassen hast.
 notice-parked-resume = Damit weitermachen
 
-## Aufträge
 
-jobs-title = Aufträge
-jobs-search = Suche
-jobs-search-hint = Kennzeichen, Fahrzeug, Teil oder Befund
-jobs-new = Neuer Auftrag
-jobs-open = Öffnen
-jobs-bin = In den Papierkorb
-jobs-unnamed = Fahrzeug ohne Namen
-jobs-none = Noch keine Aufträge. Beginne einen: Tippe auf Neuer Auftrag.
-jobs-none-found = Kein Auftrag enthält diese Wörter.
-job-begun = Begonnen
-job-open = In Arbeit
-job-closed = Abgeschlossen
-job-repaired = Repariert
 
 ## Fahrzeug und Beanstandung
 
@@ -200,25 +186,6 @@ look-done = Alles angesehen
 
 ## Fotos
 
-photo-take = Foto aufnehmen
-photo-pick = Foto auswählen
-photo-title = Foto
-photo-caption = Was es zeigt
-photo-mark = Tippe eine Markierung an, dann das Foto
-photo-done = Fertig
-photo-undo = Letzte Markierung zurücknehmen
-photo-no-marks = Noch gibt es keine Markierung.
-photo-remove = Foto herausnehmen
-photo-alt = Foto ohne Beschriftung
-photo-working = Das Foto wird übernommen.
-photo-kept = Das Foto ist gespeichert.
-photo-stopped = Das Foto wurde nicht übernommen.
-mark-ring = Ring
-mark-arrow = Pfeil
-mark-arrow-tip = Berühre nun, wohin der Pfeil zeigt
-mark-pin = Nummer
-mark-test-point = Messpunkt
-problem-photo-too-large-plain = Dieses Bild ist zu groß. Nimm ein kleineres.
 
 ## Befund und Reparatur
 

@@ -30,7 +30,7 @@ problem-entry-from-newer = From a newer version of the app: kept, not shown.
 ## Photos
 
 problem-photo-damaged = This picture is cut off or damaged. Take it again.
-problem-photo-type = This is no JPEG, PNG or WebP picture.
+problem-photo-type = This is no JPEG, PNG or WebP picture, and the phone can't read it either.
 problem-photo-missing = The photo file is missing. Its entry is kept.
 
 ## Reports

@@ -17,21 +17,7 @@ notice-binned-undo = Take it out again
 notice-parked = Not finished: { $test }. It is kept as you left it.
 notice-parked-resume = Go on with it
 
-## Jobs
 
-jobs-title = Jobs
-jobs-search = Search
-jobs-search-hint = Plate, vehicle, part or finding
-jobs-new = New job
-jobs-open = Open
-jobs-bin = Put in the bin
-jobs-unnamed = Vehicle without a name
-jobs-none = No jobs yet. Start one: tap New job.
-jobs-none-found = No job has these words.
-job-begun = Begun
-job-open = Under way
-job-closed = Closed
-job-repaired = Repaired
 
 ## Vehicle and complaint
 
@@ -198,27 +184,7 @@ scale-2 = 2: clear
 scale-3 = 3: strong
 look-done = All looked over
 
-## Photos
 
-photo-take = Take a photo
-photo-pick = Pick a photo
-photo-title = Photo
-photo-caption = What it shows
-photo-mark = Tap a mark, then the photo
-photo-done = Done
-photo-undo = Take the last mark back
-photo-no-marks = There is no mark yet.
-photo-remove = Take the photo out
-photo-alt = Photo without a caption
-photo-working = The photo is being taken in.
-photo-kept = The photo is kept.
-photo-stopped = The photo was not taken in.
-mark-ring = Ring
-mark-arrow = Arrow
-mark-arrow-tip = Now touch where the arrow points
-mark-pin = Numbered pin
-mark-test-point = Test point
-problem-photo-too-large-plain = This picture is too large. Take a smaller one.
 
 ## Finding and repair
 

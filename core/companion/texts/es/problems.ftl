@@ -30,7 +30,7 @@ problem-entry-from-newer = De una versión más nueva de la aplicación: guardad
 ## Fotos
 
 problem-photo-damaged = Esta imagen está cortada o dañada. Hazla otra vez.
-problem-photo-type = Esto no es una imagen JPEG, PNG o WebP.
+problem-photo-type = Esto no es una imagen JPEG, PNG o WebP, y el teléfono tampoco la puede leer.
 problem-photo-missing = Falta el archivo de la foto. Su entrada se conserva.
 
 ## Informes

@@ -17,21 +17,7 @@ notice-binned-undo = Sacarlo de ahí
 notice-parked = Sin terminar: { $test }. Queda como lo dejaste.
 notice-parked-resume = Seguir con ella
 
-## Trabajos
 
-jobs-title = Trabajos
-jobs-search = Buscar
-jobs-search-hint = Matrícula, vehículo, pieza o diagnóstico
-jobs-new = Trabajo nuevo
-jobs-open = Abrir
-jobs-bin = Echar a la papelera
-jobs-unnamed = Vehículo sin nombre
-jobs-none = Aún no hay trabajos. Empieza uno: toca Trabajo nuevo.
-jobs-none-found = Ningún trabajo tiene estas palabras.
-job-begun = Empezado
-job-open = En curso
-job-closed = Cerrado
-job-repaired = Reparado
 
 ## Vehículo y queja
 
@@ -200,25 +186,6 @@ look-done = Todo revisado
 
 ## Fotos
 
-photo-take = Hacer una foto
-photo-pick = Elegir una foto
-photo-title = Foto
-photo-caption = Qué muestra
-photo-mark = Toca una marca, luego la foto
-photo-done = Listo
-photo-undo = Quitar la última marca
-photo-no-marks = Aún no hay marcas.
-photo-remove = Quitar la foto
-photo-alt = Foto sin título
-photo-working = Se está guardando la foto.
-photo-kept = La foto está guardada.
-photo-stopped = La foto no se guardó.
-mark-ring = Anillo
-mark-arrow = Flecha
-mark-arrow-tip = Toca ahora adonde apunta la flecha
-mark-pin = Número
-mark-test-point = Punto de medida
-problem-photo-too-large-plain = Esta imagen es demasiado grande. Haz una menor.
 
 ## Diagnóstico y reparación
 

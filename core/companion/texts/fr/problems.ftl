@@ -30,7 +30,7 @@ problem-entry-from-newer = D’une version plus récente : gardé, pas montré.
 ## Photos
 
 problem-photo-damaged = Cette image est coupée ou abîmée. Reprenez-la.
-problem-photo-type = Ce n’est pas une image JPEG, PNG ou WebP.
+problem-photo-type = Ce n’est pas une image JPEG, PNG ou WebP, et le téléphone ne sait pas la lire non plus.
 problem-photo-missing = Le fichier de la photo manque. Son entrée est gardée.
 
 ## Rapports

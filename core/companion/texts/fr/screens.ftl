@@ -17,21 +17,7 @@ notice-binned-undo = Le ressortir
 notice-parked = Pas fini : { $test }. Il reste comme vous l’avez laissé.
 notice-parked-resume = Le continuer
 
-## Travaux
 
-jobs-title = Travaux
-jobs-search = Chercher
-jobs-search-hint = Plaque, véhicule, pièce ou diagnostic
-jobs-new = Nouveau travail
-jobs-open = Ouvrir
-jobs-bin = Mettre à la corbeille
-jobs-unnamed = Véhicule sans nom
-jobs-none = Pas encore de travaux. Commencez : touchez Nouveau travail.
-jobs-none-found = Aucun travail n’a ces mots.
-job-begun = Commencé
-job-open = En cours
-job-closed = Clos
-job-repaired = Réparé
 
 ## Véhicule et plainte
 
@@ -200,25 +186,6 @@ look-done = Tout est vu
 
 ## Photos
 
-photo-take = Prendre une photo
-photo-pick = Choisir une photo
-photo-title = Photo
-photo-caption = Ce qu’elle montre
-photo-mark = Touchez un repère, puis la photo
-photo-done = Fini
-photo-undo = Reprendre le dernier repère
-photo-no-marks = Pas encore de repère.
-photo-remove = Retirer la photo
-photo-alt = Photo sans légende
-photo-working = La photo est en cours d’ajout.
-photo-kept = La photo est gardée.
-photo-stopped = La photo n’a pas été ajoutée.
-mark-ring = Cercle
-mark-arrow = Flèche
-mark-arrow-tip = Touchez maintenant où va la flèche
-mark-pin = Numéro
-mark-test-point = Point de mesure
-problem-photo-too-large-plain = Cette image est trop grande. Prenez-en une plus petite.
 
 ## Diagnostic et réparation
 

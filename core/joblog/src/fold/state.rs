@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 
 use super::Standing;
 use crate::entry::{Entry, EntryKey, JobId};
+use crate::kind;
 use crate::payload::{
     Acknowledged, Approval, CircuitStated, Closed, Complaint, Content, Costs, Engine, Instruments,
     Interrupted, Limit, MarkRecord, Note, Opened, Payload, Photo, PhotoMarked, Place, Profile, Reading,
@@ -63,6 +64,8 @@ pub struct JobState {
     pub job: JobId,
     /// How it was begun; none if that entry has not come (a bundle in parts).
     pub opened: Option<Dated<Opened>>,
+    /// The name of the vehicle kind, where this is not a job but what is known of one.
+    pub kind: Option<String>,
     /// The vehicle.
     pub vehicle: Vehicle,
     /// The complaint.
@@ -119,6 +122,7 @@ impl JobState {
         Self {
             job,
             opened: None,
+            kind: None,
             vehicle: Vehicle::default(),
             complaint: Complaint::default(),
             circuit: None,
@@ -167,6 +171,11 @@ impl JobState {
             Payload::Opened(it) => {
                 self.opened.get_or_insert_with(|| dated(entry, corrected, it));
             }
+            // Only under the id that its name gives: in a job's own entries it says nothing.
+            Payload::VehicleKind(it) => {
+                let stream = kind::stream(&it.label) == Some(self.job);
+                self.kind = self.kind.take().or(stream.then(|| it.label.clone()));
+            }
             Payload::Vehicle(it) => self.vehicle.take(it),
             Payload::Complaint(it) => self.complaint = it.clone(),
             Payload::Circuit(it) => self.circuit = Some(it.clone()),
@@ -192,7 +201,7 @@ impl JobState {
                 let shown = PhotoState {
                     photo: it.clone(),
                     caption: it.caption.clone(),
-                    marks: Vec::new(),
+                    marks: it.marks.clone(),
                 };
                 self.photos.push(dated(entry, corrected, &shown));
             }
@@ -232,6 +241,15 @@ impl JobState {
                 photo.value.marks.clone_from(&marked.marks);
             }
         }
+    }
+
+    /// The entry that gave a photo the caption and marks it has now; none if it is as it came.
+    pub fn last_marking(&self, photo: EntryKey) -> Option<EntryKey> {
+        let mine = |line: &&RecordLine| match (&line.content, &line.standing) {
+            (Content::Known(Payload::PhotoMarked(marked)), Standing::Stands) => marked.photo == photo,
+            _ => false,
+        };
+        self.record.iter().rev().find(mine).map(|line| line.entry.key)
     }
 
     /// The readings that hold, in order.

@@ -173,6 +173,7 @@ fn last_marks_and_caption_of_a_photo_win_and_undo_gives_the_earlier_ones_back() 
         orientation: 1,
         about: Subject::Job,
         caption: "first".into(),
+        marks: vec![],
     });
     let marked = |caption: &str| {
         Payload::PhotoMarked(PhotoMarked {

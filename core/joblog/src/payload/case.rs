@@ -24,6 +24,13 @@ impl Opened {
     }
 }
 
+/// These entries are not a job's but what is known of a vehicle kind: where its parts are, on photos.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct VehicleKind {
+    /// The kind's name, as the vehicle was called; the stream's id is made from it, see [`crate::kind`].
+    pub label: String,
+}
+
 /// What is known of the vehicle. Left out: not touched. Empty: wiped out. So two people can fill in different
 /// fields on two phones and neither takes the other's away.
 #[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]

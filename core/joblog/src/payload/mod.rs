@@ -10,7 +10,9 @@ mod upcast;
 
 use serde_json::Value;
 
-pub use case::{CauseRecord, Closed, Complaint, Note, Opened, Repair, ReportMade, Subject, Vehicle};
+pub use case::{
+    CauseRecord, Closed, Complaint, Note, Opened, Repair, ReportMade, Subject, Vehicle, VehicleKind,
+};
 pub use change::{Binned, Correction, Undo};
 pub use money::{Approval, CostKind, CostLine, CostStage, Costs, Decision, Signature, Workshop};
 pub use photo::{MarkRecord, MarkShapeRecord, Photo, PhotoFormat, PhotoMarked};
@@ -73,6 +75,8 @@ macro_rules! payloads {
 payloads! {
     /// The job was begun.
     Opened(Opened) = "opened" v 1,
+    /// Not a job, but what is known of a vehicle kind.
+    VehicleKind(VehicleKind) = "vehicle_kind" v 1,
     /// The vehicle, or a part of what is known of it.
     Vehicle(Vehicle) = "vehicle" v 1,
     /// The complaint.

@@ -18,6 +18,9 @@ pub enum PhotoFormat {
 }
 
 impl PhotoFormat {
+    /// Every format.
+    pub const ALL: [Self; 3] = [Self::Jpeg, Self::Png, Self::Webp];
+
     /// How file names of the format end.
     pub fn extension(self) -> &'static str {
         match self {
@@ -47,6 +50,9 @@ pub struct Photo {
     /// The caption, or empty.
     #[serde(default)]
     pub caption: String,
+    /// The marks it came with, lowest first.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub marks: Vec<MarkRecord>,
 }
 
 /// A photo's caption and marks, all of them as they are from now on.

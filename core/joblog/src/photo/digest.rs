@@ -11,6 +11,6 @@ pub(super) fn of(bytes: &[u8]) -> String {
 }
 
 /// Whether a text is such a digest, so that it can be a file's name and nothing else.
-pub(super) fn is_digest(text: &str) -> bool {
+pub(crate) fn is_digest(text: &str) -> bool {
     text.len() == 64 && text.bytes().all(|b| matches!(b, b'0'..=b'9' | b'a'..=b'f'))
 }

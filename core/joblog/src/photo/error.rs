@@ -5,9 +5,12 @@ use std::io;
 /// Why a picture is not taken in. Nothing of it was kept.
 #[derive(Debug, thiserror::Error)]
 pub enum ImportError {
-    /// Neither JPEG nor PNG nor WebP.
+    /// Neither JPEG nor PNG nor WebP nor HEIF.
     #[error("neither JPEG nor PNG nor WebP")]
     NotAPicture,
+    /// HEIF: only the phone itself may know how to decode it.
+    #[error("HEIF, which only the phone may decode")]
+    Heif,
     /// The file ends before the picture does.
     #[error("the file ends before the picture does")]
     Truncated,

@@ -10,7 +10,7 @@ use super::{Photos, Rendition, digest, name, png, rendition, webp};
 use crate::payload::{Photo, PhotoFormat, Subject};
 
 /// The largest file that is read, bytes.
-const MOST_FILE_BYTES: u64 = 64 << 20;
+pub(crate) const MOST_FILE_BYTES: u64 = 64 << 20;
 /// Long side of the rendition for screens, pixels.
 const SCREEN_SIDE: u32 = 1_080;
 /// Long side of the rendition for print, pixels.
@@ -56,6 +56,7 @@ impl Imported {
             orientation: self.orientation,
             about,
             caption: caption.to_owned(),
+            marks: Vec::new(),
         }
     }
 }
@@ -73,6 +74,16 @@ impl Photos {
         source: &Path,
         go_on: &dyn Fn(ImportStage) -> bool,
     ) -> Result<Imported, ImportError> {
+        self.import_turned(source, None, go_on)
+    }
+
+    /// As [`Photos::import`], of a file that was stripped before: which way is up is known from elsewhere.
+    pub(crate) fn import_turned(
+        &self,
+        source: &Path,
+        known: Option<u8>,
+        go_on: &dyn Fn(ImportStage) -> bool,
+    ) -> Result<Imported, ImportError> {
         let ask = |stage| {
             if go_on(stage) {
                 Ok(())
@@ -84,6 +95,7 @@ impl Photos {
         let taken = read(source)?;
         let (format, stripped) = strip(&taken)?;
         let Stripped { bytes, orientation } = stripped;
+        let orientation = known.unwrap_or(orientation);
         let bounded = rendition::bounded(&bytes, format)?;
         let (width, height) = if orientation >= 5 {
             (bounded.height, bounded.width)
@@ -153,7 +165,28 @@ fn strip(bytes: &[u8]) -> Result<(PhotoFormat, Stripped), ImportError> {
         Ok((PhotoFormat::Png, png::strip(bytes)?))
     } else if bytes.starts_with(b"RIFF") && bytes.get(8..12) == Some(b"WEBP") {
         Ok((PhotoFormat::Webp, webp::strip(bytes)?))
+    } else if is_heif(bytes) {
+        Err(ImportError::Heif)
     } else {
         Err(ImportError::NotAPicture)
     }
+}
+
+/// Whether a file says that it is HEIF or AVIF.
+///
+/// Source: ISO/IEC 14496-12 (the `ftyp` box: major brand, version, compatible brands); brands of ISO/IEC 23008-12
+/// annex B and, for AV1, of the AVIF specification.
+fn is_heif(bytes: &[u8]) -> bool {
+    const BRANDS: [&[u8; 4]; 8] = [
+        b"mif1", b"msf1", b"heic", b"heix", b"heim", b"heis", b"hevc", b"avif",
+    ];
+    let length = bytes
+        .first_chunk::<4>()
+        .map_or(0, |four| u32::from_be_bytes(*four) as usize);
+    let is_box = bytes.get(4..8) == Some(b"ftyp");
+    let brands = bytes.get(8..length.min(256)).unwrap_or(&[]);
+    is_box
+        && brands
+            .chunks_exact(4)
+            .any(|brand| BRANDS.iter().any(|known| known.as_slice() == brand))
 }

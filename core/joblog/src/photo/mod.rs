@@ -1,5 +1,6 @@
 //! Photos on disk: the picture as it was taken but for its metadata, and two renditions to look at.
 
+mod blur;
 mod digest;
 mod error;
 mod exif;
@@ -13,9 +14,12 @@ use std::fs::{self, File};
 use std::io::{self, ErrorKind, Write};
 use std::path::{Path, PathBuf};
 
-use crate::payload::Photo;
+use crate::payload::{Photo, PhotoFormat};
 
+pub use blur::BlurBox;
+pub(crate) use digest::is_digest;
 pub use error::ImportError;
+pub(crate) use import::MOST_FILE_BYTES;
 pub use import::{ImportStage, Imported};
 
 /// The photos of a data folder. A handle without state: it can be cloned and used on any thread.
@@ -47,6 +51,12 @@ impl Photos {
         let file = self
             .dir
             .join(name(&photo.sha256, photo.format.extension(), rendition)?);
+        file.is_file().then_some(file)
+    }
+
+    /// The kept file of this digest and format, if it is there.
+    pub(crate) fn kept_as(&self, sha256: &str, format: PhotoFormat) -> Option<PathBuf> {
+        let file = self.dir.join(name(sha256, format.extension(), Rendition::Kept)?);
         file.is_file().then_some(file)
     }
 
@@ -120,4 +130,4 @@ fn sync_folder(dir: &Path) -> io::Result<()> {
 }
 
 #[cfg(test)]
-mod tests;
+pub(crate) mod tests;

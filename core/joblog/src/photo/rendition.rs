@@ -89,6 +89,11 @@ impl Bounded<'_> {
     }
 }
 
+/// Reads a rendition back.
+pub(super) fn read_jpeg(bytes: &[u8]) -> Result<RgbImage, ImportError> {
+    bounded(bytes, PhotoFormat::Jpeg)?.decode()
+}
+
 /// Made smaller so that the long side is at most `longest`; as it is if it fits.
 pub(super) fn fit(image: &RgbImage, longest: u32) -> RgbImage {
     let (width, height) = image.dimensions();

@@ -1,5 +1,6 @@
 //! The store: one SQLite file, photos beside it, one writer.
 
+mod beside;
 mod condition;
 mod connect;
 mod derived;
@@ -20,6 +21,7 @@ use rusqlite::Connection;
 use crate::entry::{DeviceId, JobId};
 use crate::photo::Photos;
 
+pub(crate) use beside::{Beside, Snapshot};
 pub use condition::Condition;
 pub use list::{ClosedRow, JobRow, Query, Shelf};
 pub use write::{Merged, Write};

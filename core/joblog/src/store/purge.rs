@@ -63,6 +63,20 @@ impl Store {
         Ok(())
     }
 
+    /// Empties the bin: see [`Store::purge`]. Gives the jobs that went.
+    ///
+    /// # Errors
+    /// As [`Store::write`]; what was purged before the error stays so.
+    pub fn empty_bin(&mut self) -> Result<Vec<JobId>, UseError> {
+        let binned: Vec<JobId> = self
+            .connection
+            .prepare("SELECT job FROM job_list WHERE binned = 1")?
+            .query_map([], |row| row.get(0).map(JobId))?
+            .collect::<Result<_, _>>()?;
+        binned.iter().try_for_each(|job| self.purge(*job))?;
+        Ok(binned)
+    }
+
     /// The jobs that were purged here.
     ///
     /// # Errors

@@ -34,9 +34,7 @@ pub(super) fn salvage(
     migrations: &[Migration],
 ) -> Result<Condition, OpenError> {
     let log = connect::log_file(dir);
-    let mut found = Readable::default();
-    found.read_from(&log);
-    found.read_from(&spare::spare_file(dir));
+    let found = Readable::of(dir);
 
     let new = new_file(dir);
     for leftover in connect::with_companions(&new) {
@@ -113,7 +111,7 @@ fn free_folder(dir: &Path) -> Result<PathBuf, OpenError> {
 
 /// What could be read.
 #[derive(Debug, Default)]
-struct Readable {
+pub(super) struct Readable {
     entries: BTreeMap<EntryKey, Entry>,
     /// Keys that an index names, whether or not their entries can be read.
     keys: BTreeMap<EntryKey, ()>,
@@ -122,6 +120,21 @@ struct Readable {
 }
 
 impl Readable {
+    /// What can be read of the log in `dir` and of its spare copy.
+    pub(super) fn of(dir: &Path) -> Self {
+        let mut found = Self::default();
+        found.read_from(&connect::log_file(dir));
+        found.read_from(&spare::spare_file(dir));
+        found
+    }
+
+    /// The entries of jobs that were not purged, by device and counter.
+    pub(super) fn into_entries(self) -> impl Iterator<Item = Entry> {
+        let purged = self.purged;
+        let stays = move |entry: &Entry| !purged.contains(&entry.job.0);
+        self.entries.into_values().filter(stays)
+    }
+
     /// Reads what it can of one file; what can't be read is passed over.
     fn read_from(&mut self, file: &Path) {
         if !file.exists() {

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use rusqlite::{Connection, OptionalExtension, Transaction, TransactionBehavior, params};
+use rusqlite::{Connection, Transaction, TransactionBehavior, params};
 
 use super::{Condition, MOST_BODY_BYTES, MOST_HLC, Store, derived, rows};
 use crate::entry::{DeviceId, Entry, EntryKey, JobId, Stamp};
@@ -27,15 +27,27 @@ pub struct Merged {
     pub added: usize,
     /// Entries that were there already.
     pub known: usize,
-    /// Entries of jobs that were purged here: left out.
-    pub purged: usize,
+    /// Jobs that were purged here: their entries are left out.
+    pub purged: BTreeSet<JobId>,
     /// Entries under whose key something else stands here: left out. It takes a data folder that was copied and
     /// used on two phones.
     pub clashing: Vec<EntryKey>,
     /// Entries out of bounds (a clock past the year 9999, an oversized body): left out.
     pub refused: Vec<EntryKey>,
     /// The jobs that have new entries.
-    pub jobs: Vec<JobId>,
+    pub jobs: BTreeSet<JobId>,
+}
+
+impl Merged {
+    /// Adds what came of the next entries of the same source.
+    pub(crate) fn add(&mut self, more: Merged) {
+        self.added += more.added;
+        self.known += more.known;
+        self.purged.extend(more.purged);
+        self.clashing.extend(more.clashing);
+        self.refused.extend(more.refused);
+        self.jobs.extend(more.jobs);
+    }
 }
 
 impl Store {
@@ -221,7 +233,6 @@ fn next_hlc(last: Option<i64>, wall_ms: i64) -> i64 {
 
 pub(super) fn merge_in(connection: &Connection, entries: &[Entry]) -> Result<Merged, UseError> {
     let mut merged = Merged::default();
-    let mut jobs = BTreeSet::new();
     for entry in entries {
         let in_bounds = (0..=MOST_HLC).contains(&entry.hlc)
             && entry.key.counter >= 1
@@ -230,39 +241,35 @@ pub(super) fn merge_in(connection: &Connection, entries: &[Entry]) -> Result<Mer
         if !in_bounds {
             merged.refused.push(entry.key);
         } else if rows::is_purged(connection, entry.job)? {
-            merged.purged += 1;
+            merged.purged.insert(entry.job);
         } else {
             match rows::find(connection, entry.key)? {
                 Some(here) if here == *entry => merged.known += 1,
                 Some(_) => merged.clashing.push(entry.key),
                 None => {
                     rows::insert(connection, entry)?;
+                    see_clock(connection, entry)?;
                     merged.added += 1;
-                    jobs.insert(entry.job);
+                    merged.jobs.insert(entry.job);
                 }
             }
         }
     }
-    see_clocks(connection)?;
-    merged.jobs = jobs.into_iter().collect();
     Ok(merged)
 }
 
-/// Notes the greatest clock in the log, and the greatest counter under its own device.
-pub(super) fn see_clocks(connection: &Connection) -> Result<(), rusqlite::Error> {
-    let greatest: Option<i64> = connection
-        .query_row("SELECT max(hlc) FROM entries", [], |row| row.get(0))
-        .optional()?
-        .flatten();
-    connection.execute(
-        "UPDATE log SET last_hlc = max(coalesce(last_hlc, ?1), ?1) WHERE ?1 IS NOT NULL",
-        [greatest],
-    )?;
-    connection.execute(
-        "UPDATE log SET last_counter = max(last_counter,
-            coalesce((SELECT max(counter) FROM entries WHERE entries.device = log.device), 0))",
-        [],
-    )?;
+/// Notes the greatest clock seen, and the greatest counter under the log's own device.
+fn see_clock(connection: &Connection, entry: &Entry) -> Result<(), rusqlite::Error> {
+    connection
+        .prepare_cached(
+            "UPDATE log SET last_hlc = max(coalesce(last_hlc, ?1), ?1),
+                last_counter = CASE WHEN device = ?2 THEN max(last_counter, ?3) ELSE last_counter END",
+        )?
+        .execute(params![
+            entry.hlc,
+            entry.key.device.0,
+            rows::stored_counter(entry.key)?
+        ])?;
     Ok(())
 }
 

@@ -2,8 +2,8 @@
 
 use holdfast_report::{
     Align, Attachment, Band, Block, Business, CircuitMap, Column, Fact, Figure, Finding, PhotoMark,
-    PhotoScene, Report, Section, SignLine, Signal, Spot, State, Suspicion, Table, Written, band, circuit_map,
-    connector_face, hold_chart, photo, signature,
+    PhotoScene, PhotoShape, Report, Section, SignLine, Signal, Spot, State, Suspicion, Table, Written, band,
+    circuit_map, connector_face, hold_chart, photo, signature,
 };
 
 use super::{LAYOUTS, map, samples};
@@ -99,21 +99,27 @@ pub fn report(rows: usize, picture: Option<&str>) -> Report {
     ];
     if let Some(path) = picture {
         let marks = vec![
-            PhotoMark::Ring {
+            PhotoShape::Ring {
                 centre: Spot { x: 0.36, y: 0.4 },
                 radius: 0.09,
-            },
-            PhotoMark::Arrow {
+            }
+            .plain(),
+            PhotoShape::Arrow {
                 from: Spot { x: 0.72, y: 0.75 },
                 to: Spot { x: 0.46, y: 0.48 },
-            },
-            PhotoMark::Pin {
+            }
+            .plain(),
+            PhotoShape::Pin {
                 at: Spot { x: 0.74, y: 0.42 },
                 number: "2".into(),
-            },
-            PhotoMark::Text {
-                at: Spot { x: 0.55, y: 0.85 },
-                text: "split, 12 mm long".into(),
+            }
+            .plain(),
+            PhotoMark {
+                words: "split, 12 mm long".into(),
+                ..PhotoShape::Words {
+                    at: Spot { x: 0.55, y: 0.85 },
+                }
+                .plain()
             },
         ];
         let scene = PhotoScene {
@@ -122,6 +128,7 @@ pub fn report(rows: usize, picture: Option<&str>) -> Report {
             width_px: 1_200,
             height_px: 900,
             marks,
+            grips: vec![],
         };
         evidence.push(Block::Figure(Figure {
             scene: photo(&scene),

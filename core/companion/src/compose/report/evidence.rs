@@ -1,14 +1,14 @@
 //! The evidence: each hold's chart, each meter reading on its band, the photos.
 
 use holdfast_diagnose::{Outcome, Reading, TestId, TestResult};
-use holdfast_joblog::{MarkRecord, MarkShapeRecord, PhotoState};
-use holdfast_report::{Block, Figure, PhotoMark, PhotoScene, Scene, Spot};
+use holdfast_report::{Block, Figure, Scene};
 
 use super::ReportWishes;
 use crate::compose::band::bands;
 use crate::compose::hold::{before_and_after, fall, hold_chart};
 use crate::compose::map::{MapOf, printed_map};
 use crate::compose::mark::mark_of;
+use crate::compose::photo::{Boxes, photo_scene};
 use crate::compose::reasons::test_of;
 use crate::compose::repaired::retested;
 use crate::job::JobView;
@@ -160,19 +160,13 @@ fn photos(texts: &Texts, job: &JobView, wishes: &ReportWishes<'_>) -> Vec<Shown>
         .photos
         .iter()
         .filter_map(|photo| {
-            let print = (wishes.photo)(&photo.value.photo.sha256)?;
+            let print = (wishes.photo)(&photo.value)?;
             let caption = if photo.value.caption.trim().is_empty() {
                 texts.say("report-caption-photo")
             } else {
                 sentence(photo.value.caption.trim())
             };
-            let scene = holdfast_report::photo(&PhotoScene {
-                alt: caption.clone(),
-                path: print.path.to_string_lossy().into_owned(),
-                width_px: print.width,
-                height_px: print.height,
-                marks: marks(&photo.value),
-            });
+            let scene = photo_scene(texts, &photo.value, &print, Boxes::Burnt);
             let figure = Figure {
                 scene,
                 caption,
@@ -181,50 +175,4 @@ fn photos(texts: &Texts, job: &JobView, wishes: &ReportWishes<'_>) -> Vec<Shown>
             Some(Shown { test: None, figure })
         })
         .collect()
-}
-
-/// The photo's marks; what was blurred is blurred in the print rendition's pixels, not drawn over.
-fn marks(photo: &PhotoState) -> Vec<PhotoMark> {
-    photo.marks.iter().flat_map(mark).collect()
-}
-
-fn mark(mark: &MarkRecord) -> Vec<PhotoMark> {
-    let spot = |[x, y]: [f64; 2]| Spot { x, y };
-    let shape = match &mark.shape {
-        MarkShapeRecord::Arrow { from, to } | MarkShapeRecord::Measure { from, to } => PhotoMark::Arrow {
-            from: spot(*from),
-            to: spot(*to),
-        },
-        MarkShapeRecord::Ring { at, radius } => PhotoMark::Ring {
-            centre: spot(*at),
-            radius: *radius,
-        },
-        MarkShapeRecord::Pin { at, number } => PhotoMark::Pin {
-            at: spot(*at),
-            number: number.to_string(),
-        },
-        MarkShapeRecord::TestPoint { at } => {
-            return vec![PhotoMark::TestPoint {
-                at: spot(*at),
-                lead: None,
-                words: mark.text.clone(),
-            }];
-        }
-        MarkShapeRecord::Blur { .. } => return Vec::new(),
-    };
-    let mut marks = vec![shape];
-    if !mark.text.trim().is_empty() {
-        let at = match &mark.shape {
-            MarkShapeRecord::Arrow { from, .. } | MarkShapeRecord::Measure { from, .. } => *from,
-            MarkShapeRecord::Ring { at, .. }
-            | MarkShapeRecord::Pin { at, .. }
-            | MarkShapeRecord::TestPoint { at } => *at,
-            MarkShapeRecord::Blur { from, .. } => *from,
-        };
-        marks.push(PhotoMark::Text {
-            at: spot(at),
-            text: mark.text.trim().to_owned(),
-        });
-    }
-    marks
 }

@@ -16,6 +16,7 @@ pub(in crate::compose) use readings::rows as readings_rows;
 
 use std::path::PathBuf;
 
+use holdfast_joblog::PhotoState;
 use holdfast_report::{Attachment, Block, Business, Fact, Finding, Report, ReportWords, Section, Written};
 use sha2::{Digest, Sha256};
 
@@ -31,23 +32,12 @@ pub(crate) const CSV: &str = "text/csv";
 pub(crate) struct ReportWishes<'a> {
     /// The workshop of this phone, for a job that names none: the first line is the name.
     pub business: &'a str,
-    /// The upright print rendition of a photo by its digest, with its size in pixels.
-    pub photo: &'a dyn Fn(&str) -> Option<PrintPhoto>,
+    /// The upright print rendition of a photo, what is to be unreadable made so.
+    pub photo: &'a dyn Fn(&PhotoState) -> Option<PathBuf>,
     /// Font files at hand for names in further scripts.
     pub fonts: &'a [PathBuf],
     /// Version of this software.
     pub version: &'a str,
-}
-
-/// A photo as it can be printed.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub(crate) struct PrintPhoto {
-    /// The file.
-    pub path: PathBuf,
-    /// Width, pixels.
-    pub width: u32,
-    /// Height, pixels.
-    pub height: u32,
 }
 
 /// The report of a job. The same log gives the same report.

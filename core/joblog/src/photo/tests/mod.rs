@@ -117,6 +117,12 @@ fn as_a_phone_writes(image: &RgbImage, orientation: u16) -> Vec<u8> {
     .concat()
 }
 
+/// A small picture of one shade as a phone would write it.
+pub(crate) fn taken(orientation: u8, shade: u8) -> Vec<u8> {
+    let image = RgbImage::from_fn(48, 32, |x, y| Rgb([shade, (x * 5) as u8, (y * 7) as u8]));
+    as_a_phone_writes(&image, orientation.into())
+}
+
 fn import(bytes: &[u8]) -> (TempDir, Result<Imported, ImportError>) {
     let dir = tempfile::tempdir().unwrap();
     let file = dir.path().join("from the camera");

@@ -90,6 +90,23 @@ fn what_is_no_picture_is_refused_whatever_it_is_called() {
 }
 
 #[test]
+fn heif_is_known_as_such_so_that_the_phone_can_be_asked() {
+    let file = |brands: &[u8]| {
+        let length = u32::try_from(8 + brands.len()).unwrap().to_be_bytes();
+        [&length, b"ftyp".as_slice(), brands, b"\0\0\0\x08meta"].concat()
+    };
+    for brands in [
+        b"heic\0\0\0\0mif1heic".as_slice(),
+        b"mif1\0\0\0\0",
+        b"avif\0\0\0\0",
+    ] {
+        assert!(matches!(import(&file(brands)).1, Err(ImportError::Heif)));
+    }
+    let film = file(b"isom\0\0\x02\0isomiso2mp41");
+    assert!(matches!(import(&film).1, Err(ImportError::NotAPicture)));
+}
+
+#[test]
 fn moving_pictures_are_refused() {
     let mut webp = b"RIFF\x1a\0\0\0WEBPVP8X\x0a\0\0\0\x02\0\0\0\0\0\0\0\0\0".to_vec();
     webp.extend(b"ANIM\x06\0\0\0\0\0\0\0\0\0");

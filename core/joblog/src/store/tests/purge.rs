@@ -12,6 +12,7 @@ fn photo(sha256: &str) -> Payload {
         orientation: 1,
         about: Subject::Job,
         caption: String::new(),
+        marks: vec![],
     })
 }
 
@@ -109,7 +110,7 @@ fn a_purged_job_does_not_come_back_by_a_merge_unless_asked_for() {
     store.bin(job, at(2)).unwrap();
     store.purge(job).unwrap();
     let merged = store.merge(&bundle).unwrap();
-    assert_eq!((merged.added, merged.purged), (0, 1));
+    assert_eq!((merged.added, merged.purged.len()), (0, 1));
     assert!(matches!(
         store.append(job, &note("x"), at(3)),
         Err(UseError::Purged { .. })
@@ -171,4 +172,21 @@ fn orphans_and_half_written_files_are_swept_on_opening_named_and_foreign_ones_st
     assert!(kept.iter().all(|file| file.exists()));
     assert!(gone.iter().all(|file| !file.exists()) && !half.exists());
     assert!(foreign.exists());
+}
+
+#[test]
+fn the_emptied_bin_takes_its_jobs_and_their_photos_and_no_others() {
+    let (dir, mut store) = new_log();
+    let [gone, stays] = [JobId([1; 16]), JobId([2; 16])];
+    let [own, shared] = ["a".repeat(64), "b".repeat(64)];
+    for (job, sha256) in [(gone, &own), (gone, &shared), (stays, &shared)] {
+        store.append(job, &photo(sha256), at(1)).unwrap();
+    }
+    let (own_files, shared_files) = (put_files(&dir, &own), put_files(&dir, &shared));
+    store.bin(gone, at(2)).unwrap();
+    assert_eq!(store.empty_bin().unwrap(), [gone]);
+    assert!(own_files.iter().all(|file| !file.exists()));
+    assert!(shared_files.iter().all(|file| file.exists()));
+    assert_eq!(store.purged().unwrap(), [gone]);
+    assert!(store.empty_bin().unwrap().is_empty());
 }

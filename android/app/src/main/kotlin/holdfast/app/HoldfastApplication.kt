@@ -21,6 +21,9 @@ open class HoldfastApplication : Application() {
     /** The phone's services. */
     val phone: AndroidPhone by lazy { AndroidPhone(this, dataFolder) }
 
+    /** Where files are copied and decoded. */
+    val io: CoroutineDispatcher by lazy { wideDispatcher() }
+
     /** What the screens show and send. */
     val model: HoldfastModel by lazy {
         val core = RustCore(dataFolder.path, phoneFacts(this), { phoneClock(this) }, serialDispatcher(), wideDispatcher())

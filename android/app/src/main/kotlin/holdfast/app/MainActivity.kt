@@ -1,5 +1,6 @@
 package holdfast.app
 
+import android.content.Intent
 import android.os.Bundle
 import android.view.KeyEvent
 import androidx.activity.ComponentActivity
@@ -36,10 +37,16 @@ class MainActivity : ComponentActivity() {
     override fun onCreate(savedInstanceState: Bundle?) {
         enableEdgeToEdge()
         super.onCreate(savedInstanceState)
-        errands = Errands(this, app.dataFolder, app.model)
+        errands = Errands(this, app.dataFolder, app.model, app.io)
+        if (savedInstanceState == null) errands.shared(intent)
         lifecycleScope.launch { for (errand in app.phone.errands) errands.run(errand) }
         lifecycleScope.launch { app.phone.lit.collect { window.lit(it) } }
         setContent { Content(app.model) }
+    }
+
+    override fun onNewIntent(intent: Intent) {
+        super.onNewIntent(intent)
+        errands.shared(intent)
     }
 
     override fun onResume() {

@@ -90,13 +90,15 @@ class HoldfastModelTest {
             Request.Speak("stop", "en-GB"),
             Request.TakePhoto,
             Request.PickPhoto,
+            Request.DecodePicture("a.heic"),
+            Request.PickBundle,
             Request.ReadBarometer,
             Request.Share("reports/a.pdf", "application/pdf", "Report"),
         )
         model.send(Action.Resume)
         runCurrent()
         val asked = listOf(
-            "keep on", "let sleep", "buzz READ_NOW", "speak stop en-GB", "take", "pick", "barometer",
+            "keep on", "let sleep", "buzz READ_NOW", "speak stop en-GB", "take", "pick", "decode a.heic", "pick bundle", "barometer",
             "share reports/a.pdf application/pdf Report",
         )
         assertEquals(asked, phone.asked)
@@ -109,6 +111,7 @@ class HoldfastModelTest {
         model.send(Action.MakeReport)
         runCurrent()
         assertEquals(listOf(7uL), core.worked)
+        assertEquals(0.5f, model.share.value)
         assertEquals(Action.WorkDone(7u), core.acted.last())
     }
 
@@ -117,6 +120,9 @@ class HoldfastModelTest {
         val model = model()
         model.photo("a.jpg")
         model.photo(null)
+        model.notDecoded()
+        model.bundle("a.zip")
+        model.bundle(null)
         model.pressure(98_600.0)
         model.pressure(null)
         model.gauge(GaugeLook.Needle(19.5))
@@ -128,6 +134,9 @@ class HoldfastModelTest {
         val told = listOf(
             Action.PhotoTaken("a.jpg"),
             Action.PhotoNotTaken,
+            Action.PictureNotDecoded,
+            Action.BundleTaken("a.zip"),
+            Action.BundleNotTaken,
             Action.BarometerRead(98_600.0),
             Action.BarometerMissing,
             Action.GaugeSeen(19.5),
@@ -186,8 +195,9 @@ private class FakeCore : Core {
         return Answer.Given(next ?: Update(emptyList(), null, null)).also { next = null }
     }
 
-    override suspend fun work(id: ULong) {
+    override suspend fun work(id: ULong, progress: (Float) -> Unit) {
         worked += id
+        progress(0.5f)
     }
 }
 
@@ -206,6 +216,10 @@ private class FakePhone : Phone {
     override fun takePhoto() { asked += "take" }
 
     override fun pickPhoto() { asked += "pick" }
+
+    override fun decodePicture(path: String) { asked += "decode $path" }
+
+    override fun pickBundle() { asked += "pick bundle" }
 
     override fun readBarometer() { asked += "barometer" }
 

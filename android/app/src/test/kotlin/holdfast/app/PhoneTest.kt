@@ -88,7 +88,8 @@ class PhoneTest {
             app.model.send(log.photos.filterIsInstance<FormItem.Photo>().single().photo.open)
             idle()
             val before = photo()
-            app.model.send(Action.Touch(before.width / 2, before.height / 2))
+            app.model.send(Action.Grab(before.width / 2, before.height / 2, 20f))
+            app.model.send(Action.Release)
             idle()
             assertTrue(photo().items.size > before.items.size)
         }
@@ -247,6 +248,10 @@ private class Heard : Answers {
     val recordings = mutableListOf<VibrationRecording?>()
 
     override fun photo(path: String?) = Unit
+
+    override fun notDecoded() = Unit
+
+    override fun bundle(path: String?) = Unit
 
     override fun pressure(pa: Double?) {
         pressures += pa

@@ -32,6 +32,14 @@ internal class DesktopPhone(private val dataFolder: File, private val files: Fil
         answers?.photo(files.open("Choose a photo")?.path)
     }
 
+    override fun decodePicture(path: String) {
+        answers?.notDecoded()
+    }
+
+    override fun pickBundle() {
+        answers?.bundle(files.open("Choose a file with jobs")?.path)
+    }
+
     override fun readBarometer() {
         answers?.pressure(null)
     }

@@ -27,6 +27,7 @@ import holdfast.core.Live
 import holdfast.core.Screen
 import holdfast.ui.bridge.HoldfastModel
 import holdfast.ui.bridge.Shown
+import holdfast.ui.components.LocalWorkShare
 import holdfast.ui.components.Refusal
 import holdfast.ui.components.Words
 import holdfast.ui.screens.approval.ApprovalBody
@@ -51,8 +52,14 @@ import kotlinx.coroutines.flow.StateFlow
 @Composable
 fun HoldfastScreens(model: HoldfastModel) {
     val shown by model.screen.collectAsState()
+    val share by model.share.collectAsState()
     val larger = LocalDensity.current.fontScale
     LaunchedEffect(larger) { model.send(Action.TextSize(larger)) }
+    CompositionLocalProvider(LocalWorkShare provides { share }) { Shown(shown, model) }
+}
+
+@Composable
+private fun Shown(shown: Shown, model: HoldfastModel) {
     Box(Modifier.fillMaxSize().background(Theme.palette.paper)) {
         when (val now = shown) {
             is Shown.Opening -> Unit

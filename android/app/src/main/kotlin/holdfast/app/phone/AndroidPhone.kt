@@ -51,6 +51,14 @@ class AndroidPhone(
         errands.trySend(Errand.PickPhoto)
     }
 
+    override fun decodePicture(path: String) {
+        errands.trySend(Errand.DecodePicture(File(path)))
+    }
+
+    override fun pickBundle() {
+        errands.trySend(Errand.PickBundle)
+    }
+
     override fun readBarometer() = barometer.read { answers?.pressure(it) }
 
     override fun watchGauge(everyMs: Long, unit: String, span: Double) {
@@ -77,6 +85,10 @@ sealed interface Errand {
     data object TakePhoto : Errand
 
     data object PickPhoto : Errand
+
+    data object PickBundle : Errand
+
+    data class DecodePicture(val file: File) : Errand
 
     data class Share(val file: File, val mime: String, val title: String) : Errand
 }

@@ -12,8 +12,8 @@ interface Core {
     /** Takes in what a person did or what the phone has to tell. */
     suspend fun act(action: Action): Answer<Update>
 
-    /** Does the long work of this number and comes back when it has ended, well or not. */
-    suspend fun work(id: ULong)
+    /** Does the long work of this number, telling its share done, and comes back when it has ended, well or not. */
+    suspend fun work(id: ULong, progress: (Float) -> Unit)
 }
 
 /** What the core says, or why it can't. */

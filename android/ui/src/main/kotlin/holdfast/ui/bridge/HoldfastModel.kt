@@ -28,6 +28,7 @@ class HoldfastModel(
     private val shown = MutableStateFlow<Shown>(Shown.Opening)
     private val moving = MutableStateFlow(Still)
     private val actions = Channel<Action>(Channel.UNLIMITED)
+    private val workShare = MutableStateFlow(0f)
     private var ticks: Job? = null
     private var drag: Action.Drag? = null
 
@@ -36,6 +37,9 @@ class HoldfastModel(
 
     /** The part of it that moves. */
     val live: StateFlow<Live> = moving.asStateFlow()
+
+    /** How much of the work that the person waits for is done, 0 to 1. */
+    val share: StateFlow<Float> = workShare.asStateFlow()
 
     init {
         scope.launch {
@@ -66,6 +70,10 @@ class HoldfastModel(
     }
 
     override fun photo(path: String?) = send(path?.let { Action.PhotoTaken(it) } ?: Action.PhotoNotTaken)
+
+    override fun notDecoded() = send(Action.PictureNotDecoded)
+
+    override fun bundle(path: String?) = send(path?.let { Action.BundleTaken(it) } ?: Action.BundleNotTaken)
 
     override fun pressure(pa: Double?) = send(pa?.let { Action.BarometerRead(it) } ?: Action.BarometerMissing)
 
@@ -111,6 +119,8 @@ class HoldfastModel(
         is Request.Speak -> phone.speak(request.text, request.language)
         is Request.TakePhoto -> phone.takePhoto()
         is Request.PickPhoto -> phone.pickPhoto()
+        is Request.DecodePicture -> phone.decodePicture(request.path)
+        is Request.PickBundle -> phone.pickBundle()
         is Request.ReadBarometer -> phone.readBarometer()
         is Request.WatchGauge -> phone.watchGauge(request.everyMs.toLong(), request.unit, request.span)
         is Request.StopWatchingGauge -> phone.stopWatchingGauge()
@@ -136,7 +146,8 @@ class HoldfastModel(
 
     private fun work(id: ULong) {
         scope.launch {
-            core.work(id)
+            workShare.value = 0f
+            core.work(id) { workShare.value = it }
             send(Action.WorkDone(id))
         }
     }

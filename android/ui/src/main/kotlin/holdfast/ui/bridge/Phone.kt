@@ -19,6 +19,12 @@ interface Phone {
     /** Opens the gallery; the photo comes by [Answers.photo]. */
     fun pickPhoto()
 
+    /** Decodes a picture the core can't; an upright JPEG comes by [Answers.photo], else [Answers.notDecoded]. */
+    fun decodePicture(path: String)
+
+    /** Asks for a file that holds jobs; it comes by [Answers.bundle]. */
+    fun pickBundle()
+
     /** Reads the pressure sensor once; the reading comes by [Answers.pressure]. */
     fun readBarometer()
 
@@ -42,6 +48,12 @@ interface Phone {
 interface Answers {
     /** The path of a photo, or null if none came. */
     fun photo(path: String?)
+
+    /** The phone can't decode the picture. */
+    fun notDecoded()
+
+    /** The path of a file that holds jobs, or null if none came. */
+    fun bundle(path: String?)
 
     /** Absolute pressure in Pa, or null if there is no sensor. */
     fun pressure(pa: Double?)

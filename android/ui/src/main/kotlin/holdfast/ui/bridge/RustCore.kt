@@ -34,9 +34,9 @@ class RustCore(
         return asked { opened().act(action, at) }
     }
 
-    override suspend fun work(id: ULong) {
+    override suspend fun work(id: ULong, progress: (Float) -> Unit) {
         val work = withContext(serial) { opened().work(id) } ?: return
-        withContext(wide) { work.use { it.run(Unheard) } }
+        withContext(wide) { work.use { it.run(Told(progress)) } }
     }
 
     private fun opened(): Holdfast = checkNotNull(handle) { "the core is used before it is open" }
@@ -58,7 +58,7 @@ private fun HoldfastException.words(): String = when (this) {
     is HoldfastException.ExportData -> text
 }
 
-/** The core's screens say how far a work is; nobody else needs to hear it. */
-private object Unheard : Progress {
-    override fun at(permille: UShort) = Unit
+/** Passes on how far a work is, from whatever thread it runs on. */
+private class Told(private val progress: (Float) -> Unit) : Progress {
+    override fun at(permille: UShort) = progress(permille.toInt() / 1000f)
 }

@@ -139,7 +139,7 @@ private fun Modifier.pickable(option: ChoiceOption, kind: ChoiceKind, send: (Act
 
 /** One of: a disc in a ring. Any of: a tick in a box. */
 @Composable
-private fun PickSign(picked: Picked, kind: ChoiceKind) {
+internal fun PickSign(picked: Picked, kind: ChoiceKind) {
     if (kind == ChoiceKind.MANY) {
         TickBox(picked == Picked.YES)
         return

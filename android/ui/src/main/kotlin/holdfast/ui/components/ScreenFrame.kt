@@ -197,6 +197,7 @@ private fun NoticeCard(notice: Notice, send: (Action) -> Unit) {
         Arrangement.spacedBy(Space.hair),
     ) {
         Words(notice.text)
+        if (notice.work != null) WorkBar()
         if (notice.buttons.isNotEmpty()) {
             FlowRow(horizontalArrangement = Arrangement.spacedBy(Space.margin)) {
                 notice.buttons.forEach { QuietButton(it, send) }

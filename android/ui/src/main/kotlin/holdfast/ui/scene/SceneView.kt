@@ -4,7 +4,6 @@ import androidx.compose.foundation.Canvas
 import androidx.compose.foundation.clickable
 import androidx.compose.foundation.gestures.awaitEachGesture
 import androidx.compose.foundation.gestures.awaitFirstDown
-import androidx.compose.foundation.gestures.detectTapGestures
 import androidx.compose.foundation.layout.Box
 import androidx.compose.foundation.layout.BoxWithConstraints
 import androidx.compose.foundation.layout.absoluteOffset
@@ -45,9 +44,6 @@ sealed interface Finger {
     /** It drags the needle: [Action.Drag]. */
     data class Drags(val send: (Action) -> Unit) : Finger
 
-    /** It marks a place: [Action.Touch]. */
-    data class Marks(val send: (Action) -> Unit) : Finger
-
     /** It is a pen: [Action.Ink], one for each stroke. */
     data class Writes(val send: (Action) -> Unit) : Finger
 }
@@ -64,11 +60,8 @@ fun SceneView(
     finger: Finger = Finger.Ignored,
     needleDeg: (() -> Float)? = null,
 ) {
+    val drawing = rememberDrawing(scene)
     val palette = Theme.palette
-    val measurer = rememberTextMeasurer(cacheSize = 64)
-    val pictures = rememberPictures(scene)
-    val type = Theme.type.body
-    val drawing = remember(palette, measurer, type, pictures) { SceneDrawing(palette, measurer, type, pictures) }
     val pen = remember { Pen() }
     LaunchedEffect(scene) { pen.dry() }
     BoxWithConstraints(
@@ -93,6 +86,16 @@ fun SceneView(
 /** A drawing among words: no wider than it is read easily. */
 @Composable
 fun Drawing(scene: Scene, onTap: (Action) -> Unit) = SceneView(scene, onTap, Modifier.widthIn(max = Space.drawing))
+
+/** What draws a scene with its pictures. */
+@Composable
+internal fun rememberDrawing(scene: Scene): SceneDrawing {
+    val palette = Theme.palette
+    val measurer = rememberTextMeasurer(cacheSize = 64)
+    val pictures = rememberPictures(scene)
+    val type = Theme.type.body
+    return remember(palette, measurer, type, pictures) { SceneDrawing(palette, measurer, type, pictures) }
+}
 
 /**
  * A scene that is only looked at: no regions, and it may be measured ahead of its place. Words that would come out too
@@ -146,12 +149,6 @@ private fun Modifier.fingers(finger: Finger, sceneWidth: Float, pen: Pen): Modif
                 if (!change.pressed) break
                 send(change.position)
             }
-        }
-    }
-    is Finger.Marks -> pointerInput(sceneWidth) {
-        detectTapGestures { at ->
-            val unit = size.width / sceneWidth
-            finger.send(Action.Touch(at.x / unit, at.y / unit))
         }
     }
     is Finger.Writes -> pointerInput(sceneWidth, pen) {

@@ -16,6 +16,7 @@ private fun part(name: String, mark: Mark, picked: Int) = LookRow(
             .mapIndexed { index, word -> option(word, index == picked) }
             .toTypedArray(),
     ),
+    null,
     quiet("Photo"),
 )
 
@@ -26,6 +27,7 @@ internal val askStates = listOf(
         Body.YesNo(
             YesNoScreen(
                 mapScene(),
+                null,
                 "Does the shake change when you pull the spare hose off?",
                 listOf("Sit inside: feel the wheel and the seat.", "Pull the hose off and put it on again, three times."),
                 listOf(plain("Yes, it changes", Action.Say(Said.YES)), plain("No, the same", Action.Say(Said.NO))),

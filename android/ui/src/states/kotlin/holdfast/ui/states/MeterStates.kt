@@ -17,6 +17,8 @@ internal val meterStates = listOf(
         Body.Meter(
             MeterScreen(
                 connectorScene(),
+                null,
+                null,
                 listOf("Red lead on pin 1, then on pin 2.", "Black lead on bare metal of the engine."),
                 "DC volts, range 20 V",
                 listOf(volts("Pin 1", "12.4"), volts("Pin 2", "99", "Between 0 and 30 V."), volts("Battery", "")),
@@ -30,6 +32,8 @@ internal val meterStates = listOf(
         "Vibration",
         Body.Vibration(
             MeterScreen(
+                null,
+                null,
                 null,
                 listOf("Sit in the driver's seat, hand on the wheel."),
                 "Same gear, same rpm, both times.",

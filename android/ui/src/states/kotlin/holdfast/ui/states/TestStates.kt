@@ -5,6 +5,7 @@ import holdfast.core.Body
 import holdfast.core.CannotReason
 import holdfast.core.FormItem
 import holdfast.core.Meaning
+import holdfast.core.OwnPhoto
 import holdfast.core.Signal
 import holdfast.core.Step
 import holdfast.core.TestScreen
@@ -24,6 +25,7 @@ internal val testStates = listOf(
         Body.Test(
             TestScreen(
                 mapScene(),
+                OwnPhoto(connectorScene(), "Valve of Blue estate: it is here."),
                 "At the valve's outlet hose",
                 TestStage.Brief(
                     why = "It tests five parts at once, and takes 4 minutes.",
@@ -49,6 +51,7 @@ internal val testStates = listOf(
         Body.Test(
             TestScreen(
                 null,
+                null,
                 "",
                 TestStage.Question(
                     "67 inHg is more vacuum than the air here allows. Is it 67 kPa on the gauge's other scale?",
@@ -62,6 +65,7 @@ internal val testStates = listOf(
         "Hold test of the branch",
         Body.Test(
             TestScreen(
+                null,
                 null,
                 "",
                 TestStage.Result(
@@ -81,6 +85,7 @@ internal val testStates = listOf(
         "Hold test of the tee",
         Body.Test(
             TestScreen(
+                null,
                 null,
                 "",
                 TestStage.Result(

@@ -16,6 +16,7 @@ import holdfast.core.LookRow
 import holdfast.core.LookScreen
 import holdfast.ui.components.ChoiceOptions
 import holdfast.ui.components.MarkView
+import holdfast.ui.components.OwnPhotoView
 import holdfast.ui.components.QuietButton
 import holdfast.ui.components.Rule
 import holdfast.ui.components.ScreenFrame
@@ -51,5 +52,6 @@ private fun Part(row: LookRow, send: (Action) -> Unit) {
             QuietButton(row.photo, send)
         }
         ChoiceOptions(row.states, send)
+        row.own?.let { OwnPhotoView(it) }
     }
 }

@@ -5,6 +5,7 @@ import holdfast.core.Action
 import holdfast.core.Frame
 import holdfast.core.MeterScreen
 import holdfast.ui.components.FormItemView
+import holdfast.ui.components.OwnPhotoView
 import holdfast.ui.components.Points
 import holdfast.ui.components.ScreenFrame
 import holdfast.ui.components.WideButton
@@ -21,5 +22,7 @@ fun MeterBody(frame: Frame, kind: String, meter: MeterScreen, send: (Action) -> 
         Words(meter.hint, style = Theme.type.strong)
         meter.items.forEach { FormItemView(it, send) }
         meter.band?.let { Drawing(it, send) }
+        meter.own?.let { OwnPhotoView(it) }
+        meter.map?.let { SceneView(it, send) }
     }
 }

@@ -6,6 +6,7 @@ import holdfast.core.Action
 import holdfast.core.Frame
 import holdfast.core.TestScreen
 import holdfast.core.TestStage
+import holdfast.ui.components.OwnPhotoView
 import holdfast.ui.components.ScreenFrame
 import holdfast.ui.components.WideButton
 import holdfast.ui.components.Words
@@ -26,6 +27,7 @@ fun TestBody(frame: Frame, test: TestScreen, send: (Action) -> Unit) {
         } else {
             test.picture?.let { Drawing(it, send) }
             Words(test.place, style = Theme.type.strong)
+            test.own?.let { OwnPhotoView(it) }
             when (stage) {
                 is TestStage.Brief -> Brief(stage, send)
                 is TestStage.Question -> Words(stage.text, style = Theme.type.heading)

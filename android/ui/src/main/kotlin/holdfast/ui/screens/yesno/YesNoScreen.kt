@@ -5,6 +5,7 @@ import holdfast.core.Action
 import holdfast.core.Frame
 import holdfast.core.YesNoScreen
 import holdfast.ui.components.AnswerButton
+import holdfast.ui.components.OwnPhotoView
 import holdfast.ui.components.Points
 import holdfast.ui.components.ScreenFrame
 import holdfast.ui.components.WideButton
@@ -27,5 +28,6 @@ fun YesNoBody(frame: Frame, ask: YesNoScreen, send: (Action) -> Unit) {
         Words(ask.question, style = Theme.type.title)
         ask.picture?.let { Drawing(it, send) }
         Points(ask.lookFor)
+        ask.own?.let { OwnPhotoView(it) }
     }
 }
