@@ -6,6 +6,8 @@
 #![allow(clippy::expect_used, reason = "a bench that cannot run ends loudly")]
 
 mod act;
+mod log;
+mod peer;
 mod percentile;
 mod photo;
 mod table;
@@ -13,5 +15,6 @@ mod table;
 fn main() {
     let mut rows = act::rows();
     rows.extend(photo::rows());
+    rows.extend(log::rows());
     table::print(&rows);
 }

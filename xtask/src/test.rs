@@ -139,7 +139,33 @@ fn rust() -> Result<()> {
 /// Prints the timings and the figures of the reasoning.
 pub fn bench() -> Result<()> {
     let root = layout::root()?;
-    command::run(command::cargo(&root).args(["bench", "--locked", "--quiet", "-p", "holdfast-tests"]))
+    let peers = python_peers(&root)?;
+    command::run(
+        command::cargo(&root)
+            .args(["bench", "--locked", "--quiet", "-p", "holdfast-tests"])
+            .env("HOLDFAST_BENCH_PEERS", peers),
+    )
+}
+
+/// The peers' libraries from PyPI, in a folder of their own; fetched again when their versions change.
+fn python_peers(root: &Path) -> Result<PathBuf> {
+    let lock = root.join("tests/bench/peers/requirements.txt");
+    let wanted = std::fs::read_to_string(&lock).with_context(|| format!("reading {}", lock.display()))?;
+    let folder = std::path::absolute(layout::work("bench-peers")?)?;
+    let there = folder.join("requirements.txt");
+    if std::fs::read_to_string(&there).is_ok_and(|there| there == wanted) {
+        return Ok(folder);
+    }
+    command::run(
+        Command::new("python3")
+            .args(["-m", "pip", "install", "-q", "--upgrade", "--target"])
+            .arg(&folder)
+            .arg("-r")
+            .arg(&lock),
+    )
+    .context("the benches need python3 with pip, and a network connection the first time")?;
+    std::fs::write(&there, wanted)?;
+    Ok(folder)
 }
 
 /// Plays every scenario, and gives the reports to a validator that is not ours.

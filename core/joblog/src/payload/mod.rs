@@ -57,6 +57,14 @@ macro_rules! payloads {
                 match self { $(Payload::$name(_) => $v,)+ }
             }
 
+            /// The body as it is written now.
+            ///
+            /// # Errors
+            /// A number that JSON can't hold, such as infinity.
+            pub fn body(&self) -> Result<String, serde_json::Error> {
+                self.to_value().map(|body| body.to_string())
+            }
+
             /// The body as a JSON value.
             pub(crate) fn to_value(&self) -> Result<Value, serde_json::Error> {
                 match self { $(Payload::$name(body) => serde_json::to_value(body),)+ }
