@@ -4,7 +4,9 @@ use std::path::Path;
 use std::time::Instant;
 
 use holdfast_companion::{Action, Body, Clock, Companion, FieldId, PhoneFacts, Place};
-use holdfast_joblog::{Closed, DeviceId, Entry, EntryKey, JobId, Note, Opened, Payload, Store, Subject, Vehicle};
+use holdfast_joblog::{
+    Closed, DeviceId, Entry, EntryKey, JobId, Note, Opened, Payload, Store, Subject, Vehicle,
+};
 use rusqlite::Connection;
 
 use crate::percentile::Times;
@@ -12,7 +14,15 @@ use crate::table::Row;
 
 const JOBS: u32 = 10_000;
 /// What is typed, letter by letter: a plate, a model, a part, a finding, a name, words of a note, nothing there.
-const TYPED: [&str; 7] = ["hf-123", "estate", "rear mount", "leaks", "sample", "oily hose", "zzyzx"];
+const TYPED: [&str; 7] = [
+    "hf-123",
+    "estate",
+    "rear mount",
+    "leaks",
+    "sample",
+    "oily hose",
+    "zzyzx",
+];
 const OPENINGS: usize = 20;
 
 /// Opens the log and the list again and again, and types into its search.
@@ -38,9 +48,11 @@ pub fn rows() -> Vec<Row> {
         let mut core = open();
         assert_eq!(listed(&core), 40, "the first rows");
         opened.push(start.elapsed());
-        core.act(Action::Go { to: Place::Settings }, &clock).expect("settings");
+        core.act(Action::Go { to: Place::Settings }, &clock)
+            .expect("settings");
         let start = Instant::now();
-        core.act(Action::Go { to: Place::Jobs }, &clock).expect("the list");
+        core.act(Action::Go { to: Place::Jobs }, &clock)
+            .expect("the list");
         gone_to.push(start.elapsed());
     }
     let mut core = open();
@@ -63,11 +75,26 @@ pub fn rows() -> Vec<Row> {
         assert_eq!(found == 0, words == "zzyzx", "{words}: {found} found");
     }
     vec![
-        Row::wanted("10,000 jobs: app opened on the list, median", "< 50 ms", opened.percentile_ms(0.5)),
+        Row::wanted(
+            "10,000 jobs: app opened on the list, median",
+            "< 50 ms",
+            opened.percentile_ms(0.5),
+        ),
         Row::shown("  slowest of 20", opened.percentile_ms(1.0)),
-        Row::wanted("10,000 jobs: the list gone to, p99", "< 50 ms", gone_to.percentile_ms(0.99)),
-        Row::wanted("10,000 jobs: search, p99 of a key", "< 10 ms", keys.percentile_ms(0.99)),
-        Row::shown(format!("  median of {} keys", keys.len()), keys.percentile_ms(0.5)),
+        Row::wanted(
+            "10,000 jobs: the list gone to, p99",
+            "< 50 ms",
+            gone_to.percentile_ms(0.99),
+        ),
+        Row::wanted(
+            "10,000 jobs: search, p99 of a key",
+            "< 10 ms",
+            keys.percentile_ms(0.99),
+        ),
+        Row::shown(
+            format!("  median of {} keys", keys.len()),
+            keys.percentile_ms(0.5),
+        ),
         Row::shown("  the same question by LIKE, p99", likes.percentile_ms(0.99)),
     ]
 }
@@ -83,11 +110,23 @@ fn listed(core: &Companion) -> usize {
 fn fill(dir: &Path) -> Connection {
     let mut store = Store::open(dir).expect("a log");
     let peer = Connection::open_in_memory().expect("a database");
-    peer.execute_batch("CREATE TABLE t (hlc INTEGER, words TEXT)").expect("a table");
-    let models = ["Blue estate", "Grey saloon", "Van 2.0", "Silver hatchback", "Old coupe"];
+    peer.execute_batch("CREATE TABLE t (hlc INTEGER, words TEXT)")
+        .expect("a table");
+    let models = [
+        "Blue estate",
+        "Grey saloon",
+        "Van 2.0",
+        "Silver hatchback",
+        "Old coupe",
+    ];
     let parts = ["front_hose", "rear_mount", "valve", "fuse", "tee", "front_mount"];
     let names = ["Sample", "Invented", "Example", "Muster", "Prueba"];
-    let of = |list: &[&str], n: u32| list.get(n as usize % list.len()).copied().unwrap_or_default().to_owned();
+    let of = |list: &[&str], n: u32| {
+        list.get(n as usize % list.len())
+            .copied()
+            .unwrap_or_default()
+            .to_owned()
+    };
     let mut entries = Vec::new();
     let mut counter = 0;
     for n in 0..JOBS {
@@ -96,7 +135,8 @@ fn fill(dir: &Path) -> Connection {
         let headline = format!("The {} leaks.", part.replace('_', " "));
         let note = format!("oily hose end at bay {n}, shake at idle in gear");
         let words = format!("{plate} {label} {name} {headline} {note}").to_lowercase();
-        peer.execute("INSERT INTO t VALUES (?1, ?2)", (n, words)).expect("a row");
+        peer.execute("INSERT INTO t VALUES (?1, ?2)", (n, words))
+            .expect("a row");
         let vehicle = Vehicle {
             plate: Some(plate),
             label: Some(label),
@@ -117,7 +157,11 @@ fn fill(dir: &Path) -> Connection {
                 about: Subject::Job,
             })
         };
-        let mut job = vec![Payload::Opened(Opened::by("0.1.0")), Payload::Vehicle(vehicle), about(note)];
+        let mut job = vec![
+            Payload::Opened(Opened::by("0.1.0")),
+            Payload::Vehicle(vehicle),
+            about(note),
+        ];
         job.extend((0..5).map(|m| about(format!("reading {m} of job {n}: 20 inHg, after 20 s 19.5 inHg"))));
         if n % 4 != 0 {
             job.push(Payload::Closed(closed));
@@ -152,12 +196,21 @@ fn entry(job: u32, counter: u64, payload: &Payload) -> Entry {
 
 /// The first rows that hold each of the words, by looking at every text.
 fn like(peer: &Connection, text: &str) -> usize {
-    let words: Vec<String> = text.split_whitespace().map(|word| format!("%{}%", word.to_lowercase())).collect();
+    let words: Vec<String> = text
+        .split_whitespace()
+        .map(|word| format!("%{}%", word.to_lowercase()))
+        .collect();
     let wheres = vec!["words LIKE ?"; words.len().max(1)].join(" AND ");
     let mut statement = peer
-        .prepare(&format!("SELECT hlc FROM t WHERE {wheres} ORDER BY hlc DESC LIMIT 41"))
+        .prepare(&format!(
+            "SELECT hlc FROM t WHERE {wheres} ORDER BY hlc DESC LIMIT 41"
+        ))
         .expect("a query");
-    let all = if words.is_empty() { vec!["%".to_owned()] } else { words };
+    let all = if words.is_empty() {
+        vec!["%".to_owned()]
+    } else {
+        words
+    };
     statement
         .query_map(rusqlite::params_from_iter(all), |row| row.get::<_, i64>(0))
         .expect("rows")

@@ -16,7 +16,9 @@ impl Peer {
     /// Starts a script of `peers/`; none where its libraries were not fetched (`cargo xtask bench` does).
     pub fn start(script: &str) -> Option<Self> {
         let libraries = std::env::var_os("HOLDFAST_BENCH_PEERS")?;
-        let script = Path::new(env!("CARGO_MANIFEST_DIR")).join("bench/peers").join(script);
+        let script = Path::new(env!("CARGO_MANIFEST_DIR"))
+            .join("bench/peers")
+            .join(script);
         let mut child = Command::new("python3")
             .arg(script)
             .env("PYTHONPATH", libraries)

@@ -33,7 +33,9 @@ pub fn rows() -> Vec<Row> {
         if run % 2 == 0 {
             ours = Some(import(&file));
         }
-        let theirs = peer.as_mut().map(|peer| (peer.time(path), peer.time(&format!("draft {path}"))));
+        let theirs = peer
+            .as_mut()
+            .map(|peer| (peer.time(path), peer.time(&format!("draft {path}"))));
         let ours = ours.unwrap_or_else(|| import(&file));
         // The first run warms both up.
         if run > 0 {

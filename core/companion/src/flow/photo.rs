@@ -53,6 +53,7 @@ pub(super) fn add(core: &mut Companion, action: Action, turn: &mut Turn<'_>) -> 
         Action::PhotoNotTaken => core.session.photo_for = None,
         Action::OpenPhoto { photo } => {
             let before = Box::new(core.session.at.clone());
+            core.session.notice = None;
             core.session.at = At::Photo(PhotoAt {
                 photo,
                 tool: "test-point".to_owned(),

@@ -40,7 +40,11 @@ pub(super) fn screen(core: &Companion, at: &PhotoAt) -> (Frame, Body) {
             Keys::Text,
         ),
         more: more(core, at, &photo.value),
-        buttons: buttons(core, at),
+        undo: undo(core, at),
+        buttons: vec![
+            primary(core.say("photo-done"), Action::Confirm),
+            remove_photo(core, &at.photo),
+        ],
     };
     (frame, Body::Photo { photo })
 }
@@ -232,15 +236,11 @@ fn more(core: &Companion, at: &PhotoAt, photo: &PhotoState) -> Vec<FormItem> {
     items
 }
 
-fn buttons(core: &Companion, at: &PhotoAt) -> Vec<Button> {
+fn undo(core: &Companion, at: &PhotoAt) -> Button {
     let nothing = marks::last_change(core, at)
         .is_none()
         .then(|| core.say("photo-nothing-to-undo"));
-    vec![
-        primary(core.say("photo-done"), Action::Confirm),
-        plain(core.say("photo-undo"), Action::Undo).unless(nothing),
-        remove_photo(core, &at.photo),
-    ]
+    quiet(core.say("photo-undo"), Action::Undo).unless(nothing)
 }
 
 fn remove_photo(core: &Companion, photo: &str) -> Button {

@@ -234,7 +234,9 @@ pub struct PhotoScreen {
     pub caption: Field,
     /// What it shows, keeping it for the vehicle's kind, handing it on.
     pub more: Vec<FormItem>,
-    /// Done, undo, remove.
+    /// Takes the last change of the marks or the caption back.
+    pub undo: Button,
+    /// Done, remove.
     pub buttons: Vec<Button>,
 }
 

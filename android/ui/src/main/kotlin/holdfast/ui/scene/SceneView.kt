@@ -33,6 +33,7 @@ import holdfast.core.Action
 import holdfast.core.Item
 import holdfast.core.Point
 import holdfast.core.Scene
+import holdfast.ui.theme.Palette
 import holdfast.ui.theme.Space
 import holdfast.ui.theme.Theme
 
@@ -87,10 +88,10 @@ fun SceneView(
 @Composable
 fun Drawing(scene: Scene, onTap: (Action) -> Unit) = SceneView(scene, onTap, Modifier.widthIn(max = Space.drawing))
 
-/** What draws a scene with its pictures. */
+/** What draws a scene with its pictures. Marks on a photo have day's colours always: those they will be printed in. */
 @Composable
 internal fun rememberDrawing(scene: Scene): SceneDrawing {
-    val palette = Theme.palette
+    val palette = if (scene.items.any { it is Item.Image }) Palette.Day else Theme.palette
     val measurer = rememberTextMeasurer(cacheSize = 64)
     val pictures = rememberPictures(scene)
     val type = Theme.type.body

@@ -24,7 +24,8 @@ private fun photo(mark: MarkPanel?, looks: Choice?, tool: String) = Body.Photo(
             FormItem.Tap(plain("Keep it for every Blue estate", Action.PromotePhoto)),
             FormItem.Tap(plain("Share a copy with its marks", Action.SharePhoto)),
         ),
-        buttons = listOf(primary("Done"), plain("Undo", Action.Undo), quiet("Take the photo out", Action.RemovePhoto("1"))),
+        undo = quiet("Undo", Action.Undo),
+        buttons = listOf(primary("Done"), quiet("Take the photo out", Action.RemovePhoto("1"))),
     ),
 )
 

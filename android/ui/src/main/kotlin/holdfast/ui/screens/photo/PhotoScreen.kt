@@ -21,9 +21,10 @@ fun PhotoBody(frame: Frame, photo: PhotoScreen, send: (Action) -> Unit) {
     val (foot, others) = splitButtons(photo.buttons)
     ScreenFrame(frame, "photo", send, footer = { foot.forEach { WideButton(it, send) } }) {
         PhotoPad(photo.scene, send)
+        WideButton(photo.undo, send)
+        ChoiceGroup(photo.palette, send)
         photo.mark?.let { MarkInHand(it, send) }
         photo.looks?.let { ChoiceGroup(it, send) }
-        ChoiceGroup(photo.palette, send)
         FieldBox(photo.caption, send)
         Rule()
         photo.more.forEach { FormItemView(it, send) }
