@@ -38,6 +38,7 @@ pub fn rows() -> Vec<Row> {
     let facts = PhoneFacts {
         locale: "en-US".into(),
         parts: Vec::new(),
+        fonts: Vec::new(),
     };
     let open = || Companion::open(dir.path(), facts.clone(), &clock).expect("the log opens");
     // The first opening makes the spare copy.
