@@ -276,8 +276,16 @@ fn a_shared_copy_has_the_marks_burnt_in_and_what_is_hidden_is_not_in_its_pixels(
     assert_eq!(copy.dimensions(), (1_600, 1_067));
     // The red of the picture rises from pixel to pixel; in the box it stands in steps.
     let red = |x: u32| i32::from(copy.get_pixel(x, 533).0[0]);
-    let rising = |from: u32, to: u32| (from..to).filter(|x| (2..=6).contains(&(red(x + 10) - red(*x)))).count();
-    assert!(rising(500, 1_100) < 150, "{} of 600 rise in the box", rising(500, 1_100));
+    let rising = |from: u32, to: u32| {
+        (from..to)
+            .filter(|x| (2..=6).contains(&(red(x + 10) - red(*x))))
+            .count()
+    };
+    assert!(
+        rising(500, 1_100) < 150,
+        "{} of 600 rise in the box",
+        rising(500, 1_100)
+    );
     assert!(rising(20, 380) > 300, "{} of 360 rise beside it", rising(20, 380));
 }
 

@@ -33,8 +33,9 @@ pub struct Stamp {
     pub offset_min: i32,
 }
 
-/// One thing that was done, as it stands in the log.
-#[derive(Debug, Clone, PartialEq, Eq)]
+/// One thing that was done, as it stands in the log; as JSON, it is a line of a bundle.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 pub struct Entry {
     /// Which.
     pub key: EntryKey,
@@ -50,7 +51,7 @@ pub struct Entry {
     pub kind: String,
     /// The version of the body's form.
     pub v: u32,
-    /// The body: JSON, verbatim as it was written or received.
+    /// The body: JSON as text, verbatim as it was written or received.
     pub body: String,
 }
 

@@ -139,7 +139,9 @@ pub(super) fn act(core: &mut Companion, action: Action, turn: &mut Turn<'_>) -> 
 fn forget(core: &mut Companion, job: &str) {
     core.session.parked.retain(|parked| parked.job != job);
     core.session.report = core.session.report.take().filter(|made| made.job != job);
-    let _gone = std::fs::remove_file(super::report::file_of(core, job));
+    let report = super::report::file_of(core, job);
+    let _gone = std::fs::remove_file(report.with_extension("csv"));
+    let _gone = std::fs::remove_file(report);
     let _gone = std::fs::remove_dir_all(core.data_dir.join("exports"));
 }
 

@@ -122,7 +122,7 @@ pub(super) fn body(core: &Companion, at: &TestAt, spec: &TestSpec, values: &Valu
             }
             _ => None,
         },
-        map: (spec.form != Form::Meter).then(|| compose::circuit_map(texts, job, MapOf::Test(&spec.id))),
+        map: (spec.form != Form::Meter).then(|| compose::circuit_map(texts, job, MapOf::Near(&spec.id))),
         own: kind::of_test(core, &spec.id),
         leads: compose::lead_lines(texts, &job.circuit, &spec.id)
             .into_iter()

@@ -10,7 +10,7 @@ use zip::{CompressionMethod, ZipWriter};
 
 use super::VERSION;
 use super::error::BundleError;
-use super::form::{CONTENTS, Contents, ENTRIES, FORMAT, HEAD, Head, Line, Packed, PackedPhoto, photo_name};
+use super::form::{CONTENTS, Contents, ENTRIES, FORMAT, HEAD, Head, Packed, PackedPhoto, photo_name};
 use super::measured::{Measured, Sum, copy};
 use crate::entry::{Entry, JobId, Stamp};
 use crate::error::UseError;
@@ -173,7 +173,7 @@ fn pack_entries(
     for job in jobs {
         progress.step()?;
         for entry in snapshot.entries_of(*job)? {
-            let line = line(entry)?;
+            let line = line(&entry)?;
             sum.take(&line);
             zip.write_all(&line).map_err(BundleError::writing)?;
             count += 1;
@@ -186,8 +186,8 @@ fn pack_entries(
     })
 }
 
-fn line(entry: Entry) -> Result<Vec<u8>, BundleError> {
-    let mut line = serde_json::to_vec(&Line::from(entry)).map_err(UseError::Body)?;
+fn line(entry: &Entry) -> Result<Vec<u8>, BundleError> {
+    let mut line = serde_json::to_vec(entry).map_err(UseError::Body)?;
     line.push(b'\n');
     Ok(line)
 }

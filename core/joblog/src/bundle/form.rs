@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::entry::{Entry, EntryKey, JobId};
+use crate::entry::JobId;
 use crate::payload::PhotoFormat;
 use crate::photo::is_digest;
 
@@ -11,7 +11,7 @@ pub(super) const FORMAT: &str = "holdfast-bundle";
 
 /// The first file: what this is.
 pub(super) const HEAD: &str = "bundle.json";
-/// The entries, one a line.
+/// The entries, one a line: [`Entry`](crate::entry::Entry) as JSON.
 pub(super) const ENTRIES: &str = "entries.jsonl";
 /// The last file: what was packed.
 pub(super) const CONTENTS: &str = "contents.json";
@@ -39,71 +39,6 @@ pub(super) struct AnyHead {
     pub format: String,
     /// The format's number.
     pub version: u32,
-}
-
-/// A line of the entries.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub(super) struct Line {
-    key: EntryKey,
-    job: JobId,
-    hlc: i64,
-    at_ms: i64,
-    offset_min: i32,
-    kind: String,
-    v: u32,
-    /// JSON as text, so that it comes out to the last bit as it went in.
-    body: String,
-}
-
-impl From<Entry> for Line {
-    fn from(entry: Entry) -> Self {
-        let Entry {
-            key,
-            job,
-            hlc,
-            at_ms,
-            offset_min,
-            kind,
-            v,
-            body,
-        } = entry;
-        Self {
-            key,
-            job,
-            hlc,
-            at_ms,
-            offset_min,
-            kind,
-            v,
-            body,
-        }
-    }
-}
-
-impl From<Line> for Entry {
-    fn from(line: Line) -> Self {
-        let Line {
-            key,
-            job,
-            hlc,
-            at_ms,
-            offset_min,
-            kind,
-            v,
-            body,
-        } = line;
-        Self {
-            key,
-            job,
-            hlc,
-            at_ms,
-            offset_min,
-            kind,
-            v,
-            body,
-        }
-    }
 }
 
 /// The last file.

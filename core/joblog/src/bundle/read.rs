@@ -11,9 +11,7 @@ use zip::result::ZipError;
 
 use super::VERSION;
 use super::error::BundleError;
-use super::form::{
-    AnyHead, CONTENTS, Contents, ENTRIES, FORMAT, HEAD, Head, Line, Packed, PackedPhoto, photo_of,
-};
+use super::form::{AnyHead, CONTENTS, Contents, ENTRIES, FORMAT, HEAD, Head, Packed, PackedPhoto, photo_of};
 use super::measured::{Measured, copy};
 use crate::entry::Entry;
 use crate::payload::PhotoFormat;
@@ -241,8 +239,7 @@ fn read_entries<R: Read>(part: &mut ZipFile<'_, R>, takes: &mut dyn Takes) -> Re
             }
             Ok(_) => {}
         }
-        let entry: Line = serde_json::from_slice(&line).map_err(BundleError::damaged)?;
-        batch.push(Entry::from(entry));
+        batch.push(serde_json::from_slice::<Entry>(&line).map_err(BundleError::damaged)?);
         count += 1;
         if batch.len() == BATCH {
             takes.entries(std::mem::take(&mut batch))?;

@@ -9,7 +9,6 @@ import androidx.core.content.IntentCompat
 import androidx.lifecycle.lifecycleScope
 import holdfast.ui.bridge.Answers
 import java.io.File
-import java.io.IOException
 import kotlinx.coroutines.CoroutineDispatcher
 import kotlinx.coroutines.launch
 import kotlinx.coroutines.withContext
@@ -46,21 +45,8 @@ internal class Bundles(
     }
 
     private fun take(uri: Uri) {
-        activity.lifecycleScope.launch { answers.bundle(copied(uri)) }
-    }
-
-    private suspend fun copied(uri: Uri): String? = withContext(io) {
         val file = File(activity.cacheDir, "bundle.zip")
-        try {
-            activity.contentResolver.openInputStream(uri)?.use { from ->
-                file.outputStream().use { from.copyTo(it) }
-                file.path
-            }
-        } catch (_: IOException) {
-            null
-        } catch (_: SecurityException) {
-            null
-        }
+        activity.lifecycleScope.launch { answers.bundle(withContext(io) { copyOfLent(activity, uri, file) }) }
     }
 
     private companion object {

@@ -8,7 +8,6 @@ import androidx.activity.result.contract.ActivityResultContracts
 import androidx.lifecycle.lifecycleScope
 import holdfast.ui.bridge.Answers
 import java.io.File
-import java.io.IOException
 import kotlinx.coroutines.Dispatchers
 import kotlinx.coroutines.launch
 import kotlinx.coroutines.withContext
@@ -28,14 +27,6 @@ internal class Gallery(private val activity: ComponentActivity, private val answ
     }
 
     private suspend fun copied(uri: Uri): String? = withContext(Dispatchers.IO) {
-        val file = File(LentFiles.photos(activity), "picked")
-        try {
-            activity.contentResolver.openInputStream(uri)?.use { from ->
-                file.outputStream().use { from.copyTo(it) }
-                file.path
-            }
-        } catch (_: IOException) {
-            null
-        }
+        copyOfLent(activity, uri, File(LentFiles.photos(activity), "picked"))
     }
 }

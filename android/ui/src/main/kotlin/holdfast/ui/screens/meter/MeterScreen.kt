@@ -23,6 +23,6 @@ fun MeterBody(frame: Frame, kind: String, meter: MeterScreen, send: (Action) -> 
         meter.items.forEach { FormItemView(it, send) }
         meter.band?.let { Drawing(it, send) }
         meter.own?.let { OwnPhotoView(it) }
-        meter.map?.let { SceneView(it, send) }
+        meter.map?.let { Drawing(it, send) }
     }
 }
