@@ -9,7 +9,7 @@ use holdfast_measure::PressureUnit;
 
 use super::approval::approval_words;
 use super::reading::{reading_words, reason_words};
-use super::stated::{fields, instrument_words, limit_words, place_words};
+use super::stated::{circuit_words, fields, instrument_words, limit_words, place_words};
 use super::time::date_and_time;
 use crate::job::{JobView, OWN_WORDS};
 use crate::protocol::LogRow;
@@ -133,17 +133,7 @@ fn payload_words(texts: &Texts, circuit: &Circuit, log: &JobState, payload: &Pay
             }
             texts.say_with("log-complaint", &Args::new().text("complaint", said.join("; ")))
         }
-        Payload::Circuit(stated) => {
-            let template = stated
-                .0
-                .as_str()
-                .or_else(|| stated.0.get("template").and_then(serde_json::Value::as_str))
-                .unwrap_or_default();
-            texts.say_with(
-                "log-circuit",
-                &Args::new().text("template", texts.say(&format!("template-{template}"))),
-            )
-        }
+        Payload::Circuit(stated) => circuit_words(texts, stated),
         Payload::Place(place) => place_words(texts, place),
         Payload::Instruments(instruments) => texts.say_with(
             "log-instruments",

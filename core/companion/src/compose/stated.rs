@@ -1,9 +1,75 @@
 //! What was stated of place, limit, instruments and vehicle, in words.
 
-use holdfast_joblog::{Instruments, Limit, Place};
+use holdfast_diagnose::CircuitChoice;
+use holdfast_joblog::{CircuitStated, Instruments, Limit, Place};
 use holdfast_measure::PressureUnit;
+use serde_json::Value;
 
 use crate::text::{Args, Texts, capital, kebab};
+
+/// The circuit: its template, and what was stated beyond it.
+#[must_use]
+pub(super) fn circuit_words(texts: &Texts, stated: &CircuitStated) -> String {
+    let Ok(choice) = serde_json::from_value::<CircuitChoice>(stated.0.clone()) else {
+        return texts.say_with("log-circuit", &Args::new().text("template", ""));
+    };
+    let template = texts.say(&format!("template-{}", choice.template()));
+    let mut said = vec![texts.say_with("log-circuit", &Args::new().text("template", template))];
+    let custom = choice.to_custom();
+    let properties = stated.0.as_object().into_iter().flatten();
+    said.extend(properties.filter_map(|(name, value)| {
+        let word = match value {
+            Value::String(word) if word != "unknown" => word.as_str(),
+            Value::Bool(there) => {
+                if *there {
+                    "yes"
+                } else {
+                    "no"
+                }
+            }
+            _ => return None,
+        };
+        let name = kebab(name);
+        let label = texts.find(&format!("property-{name}"), &Args::new())?;
+        let value = texts.find(&format!("property-{name}-{}", kebab(word)), &Args::new())?;
+        Some(texts.say_with(
+            "reading-field",
+            &Args::new().text("label", label).text("value", value),
+        ))
+    }));
+    let mut figure = |label: String, number: f64, unit: &str| {
+        let value = texts.with_unit(
+            &texts.number(number, if number.fract() == 0.0 { 0 } else { 2 }),
+            unit,
+        );
+        let args = Args::new().text("label", label).text("value", value);
+        said.push(texts.say_with("reading-field", &args));
+    };
+    let of_part = |key: &str, part| texts.say_with(key, &Args::new().text("part", texts.part(part)));
+    for (part, cm3) in &custom.chamber_cm3 {
+        figure(of_part("circuit-volume", part), *cm3, "cm³");
+    }
+    for (part, m) in &custom.length_m {
+        figure(of_part("circuit-length", part), *m, "m");
+    }
+    let shared = [
+        (
+            "circuit-doubt",
+            custom.chamber_rel_sd.map(|share| share * 100.0),
+            "%",
+        ),
+        ("circuit-bore", custom.bore_mm, "mm"),
+        ("circuit-coil-low", custom.coil_ohm.map(|(low, _)| low), "Ω"),
+        ("circuit-coil-high", custom.coil_ohm.map(|(_, high)| high), "Ω"),
+        ("circuit-fuse", custom.fuse_a, "A"),
+    ];
+    for (key, number, unit) in shared {
+        if let Some(number) = number {
+            figure(texts.say(key), number, unit);
+        }
+    }
+    said.join("; ")
+}
 
 /// Where the work is done, as far as stated.
 #[must_use]

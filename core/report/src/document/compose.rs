@@ -16,9 +16,6 @@ const HEADING: f32 = 11.5;
 const FINDING: f32 = 16.5;
 const FINDING_LEADING: f32 = 22.0;
 
-/// So many pieces go with the last lines, so that these don't stand alone on a page.
-const NOT_ALONE: usize = 5;
-
 /// A report laid out: pages, and what is where.
 pub(crate) struct Laid {
     pub(crate) pages: Vec<LaidPage>,
@@ -305,8 +302,8 @@ impl Composer<'_> {
     /// Digest and version, at the very end, on one page with what they stand under.
     fn colophon(&mut self) {
         let report = self.report;
-        for piece in self.pieces.iter_mut().rev().take(NOT_ALONE) {
-            piece.stay = true;
+        if let Some(last) = self.pieces.last_mut() {
+            last.stay = true;
         }
         let pairs = [
             (&report.words.digest, &report.digest),
