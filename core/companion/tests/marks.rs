@@ -1,4 +1,10 @@
 //! Marks on a photo by finger, and photos kept for the next job on the same kind of vehicle.
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    reason = "a test ends loudly"
+)]
 
 mod phone;
 

@@ -1,4 +1,10 @@
 //! Jobs that travel between two phones, through the companion as a shell meets it.
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    reason = "a test ends loudly"
+)]
 
 mod phone;
 

@@ -3,6 +3,8 @@
 //!
 //! Source: CIPA DC-008 (EXIF 2.32): 4.6.6 GPS attribute information, 4.6.5 and 4.6.4 the others.
 
+#![allow(clippy::unwrap_used, reason = "a test that can't make its photo ends loudly")]
+
 use std::fs;
 use std::io::Cursor;
 use std::path::Path;
