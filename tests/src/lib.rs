@@ -1,3 +1,8 @@
 //! Tests that no single crate can hold: outside references (`reference/`), calibration of the hold test
 //! against a simulator of its own (`calibration/`), laws of the physics (`laws/`), the reasoning on simulated
-//! jobs (`evaluation/`).
+//! jobs (`evaluation/`), a report made to strain the layout (`stress/`).
+//!
+//! What several of them share is here: pictures that are drawn, and the straining job.
+
+pub mod pictures;
+pub mod stress;

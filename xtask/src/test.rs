@@ -6,6 +6,7 @@ use std::process::{Command, Stdio};
 
 use anyhow::{Context, Result, bail};
 
+use crate::toolchain::Places;
 use crate::{android, command, cross, layout, pdf, timing, walls};
 
 /// A step: its name, what it proves, and how.
@@ -179,9 +180,8 @@ fn reports() -> Result<()> {
             .args(["build", "--quiet"])
             .args(command::PRODUCT),
     )?;
-    let player = std::path::absolute(layout::target()?)?.join("release/holdfast-play");
     command::run(
-        Command::new(player)
+        Command::new(release("holdfast-play")?)
             .args(&scenarios)
             .args(["--report", "--out"])
             .arg(&out)
@@ -195,7 +195,25 @@ fn reports() -> Result<()> {
             reports.len()
         );
     }
-    pdf::validate(&reports)
+    let strained = out.join("stress");
+    command::run(
+        Command::new(release("holdfast-stress")?)
+            .arg(&strained)
+            .stdout(Stdio::null()),
+    )?;
+    let strained = files(&strained, "pdf")?;
+    if strained.len() != PAPERS {
+        bail!("the straining report came out on {} papers", strained.len());
+    }
+    pdf::validate(&[reports, strained].concat())
+}
+
+/// The straining report is made for A4 and for US Letter.
+const PAPERS: usize = 2;
+
+/// A program of the product, as built for the tests.
+fn release(name: &str) -> Result<PathBuf> {
+    Ok(std::path::absolute(layout::target()?)?.join("release").join(name))
 }
 
 /// The files of a folder with this ending, in order.
@@ -211,6 +229,12 @@ fn files(dir: &Path, ending: &str) -> Result<Vec<PathBuf>> {
     Ok(found)
 }
 
+/// The tests of the shell; the report that the demo job ends with goes to the validator, too.
 fn android_tests() -> Result<()> {
-    android::run(android::Task::Test { filter: None })
+    let report = Places::find()?.out("tests/job/report.pdf");
+    if report.exists() {
+        std::fs::remove_file(&report)?;
+    }
+    android::run(android::Task::Test { filter: None })?;
+    pdf::validate(&[report])
 }

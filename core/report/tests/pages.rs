@@ -267,3 +267,31 @@ fn text_runs_beside_the_picture_and_a_signature_stands_below_it() {
     assert!(text.x < caption.x && text.y < caption.y, "beside the picture");
     assert!(signed.y > caption.y, "below the picture and its caption");
 }
+
+/// Keys: ISO 19005-3, 6.8 (embedded files), and ISO 32000-2, 7.11.3 and table 43.
+#[test]
+fn an_attachment_says_what_it_is_and_how_it_belongs_to_the_pages() -> Outcome {
+    let bytes = render_pdf(&report(3, None), Paper::A4)?;
+    let raw = String::from_utf8_lossy(&bytes);
+    for part in [
+        "/AFRelationship/Data",
+        "/Subtype/text#2Fcsv",
+        "/EmbeddedFiles",
+        "The readings of this report as a table",
+        "readings.csv",
+    ] {
+        assert!(raw.contains(part), "{part}");
+    }
+    Ok(())
+}
+
+#[test]
+fn two_attachments_of_one_name_are_refused() {
+    let mut sample = report(1, None);
+    let twice = sample.attachments.clone();
+    sample.attachments.extend(twice);
+    assert!(matches!(
+        render_pdf(&sample, Paper::A4),
+        Err(PdfError::Attachment)
+    ));
+}

@@ -112,10 +112,24 @@ pub fn screenshots(places: &Places) -> Result<()> {
 }
 
 fn play(places: &Places, desktop: &Desktop) -> Result<()> {
+    let pictures = pictures(places)?;
     let mut java = desktop.java(places, Command::new("java"))?;
     java.args(["-Djava.awt.headless=true", "holdfast.desktop.DemonstrationKt"])
-        .arg(places.out(""));
+        .arg(places.out(""))
+        .arg(pictures);
     command::run(&mut java).context("the demonstration failed")
+}
+
+/// The demo job's photos, drawn by the project's own program.
+fn pictures(places: &Places) -> Result<PathBuf> {
+    let to = places.product("desktop/pictures");
+    command::run(
+        command::cargo(&places.root)
+            .args(["build", "--quiet"])
+            .args(command::PRODUCT),
+    )?;
+    command::run(Command::new(places.target.join("release/holdfast-pictures")).arg(&to))?;
+    Ok(to)
 }
 
 /// Does a whole job in the window with a mouse and a keyboard, on a display of its own that nobody sees.

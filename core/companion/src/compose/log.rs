@@ -207,10 +207,17 @@ fn payload_words(texts: &Texts, circuit: &Circuit, log: &JobState, payload: &Pay
             };
             about(words, &photo.about)
         }
-        Payload::PhotoMarked(marked) => texts.say_with(
-            "log-photo-marked",
-            &Args::new().count("count", marked.marks.len()),
-        ),
+        Payload::PhotoMarked(marked) => {
+            let marks = Args::new().count("count", marked.marks.len());
+            let words = texts.say_with("log-photo-marked", &marks);
+            let caption = marked.caption.trim();
+            if caption.is_empty() {
+                words
+            } else {
+                let args = Args::new().text("label", words).text("value", caption);
+                texts.say_with("reading-field", &args)
+            }
+        }
         Payload::Note(note) => about(
             texts.say_with("log-note", &Args::new().text("note", note.text.trim())),
             &note.about,

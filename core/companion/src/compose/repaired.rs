@@ -1,6 +1,6 @@
 //! What a repair came to: "repaired" only where the measurement and the complaint are both gone.
 
-use holdfast_diagnose::{Complaint, Outcome, Reading, TestKind, TestResult};
+use holdfast_diagnose::{Complaint, ComponentId, Outcome, Reading, TestKind, TestResult};
 
 use crate::job::JobView;
 use crate::text::Texts;
@@ -8,16 +8,19 @@ use crate::text::Texts;
 /// A reading with what it says.
 pub(super) type Judged<'a> = (&'a Reading, &'a TestResult);
 
-/// The test that found the repaired part, before and after.
+/// The test that found the repaired part, before and after: the last one of that part itself, else the last one.
 #[must_use]
 pub(super) fn retested(job: &JobView) -> Option<(Judged<'_>, Judged<'_>)> {
-    let (after, after_result) = job
-        .done
-        .iter()
-        .rev()
-        .filter(|(reading, _)| reading.after_repair && reading.test.kind != TestKind::Complaint)
-        .find(|(_, result)| result.outcome != Outcome::NotDone)
-        .map(|(reading, result)| (reading, result))?;
+    let repaired: ComponentId = job.repaired()?.component.as_str().into();
+    let again = || {
+        job.done
+            .iter()
+            .rev()
+            .filter(|(reading, _)| reading.after_repair && reading.test.kind != TestKind::Complaint)
+            .filter(|(_, result)| result.outcome != Outcome::NotDone)
+    };
+    let of_part = again().find(|(reading, _)| reading.test.part.as_ref() == Some(&repaired));
+    let (after, after_result) = of_part.or_else(|| again().next())?;
     let (before, before_result, _) = job.last(&after.test, false)?;
     Some(((before, before_result), (after, after_result)))
 }

@@ -72,14 +72,22 @@ pub(crate) fn lay(composer: &mut Composer<'_>, parent: NodeId, input: &Table) ->
     let mut pieces = Vec::new();
     if !input.caption.is_empty() {
         let node = composer.tree.add(table, Kind::Caption);
-        let items = vec![CAPTION.item(0.0, 0.0, Anchor::Start, &input.caption)];
+        let lines = composer
+            .type_
+            .wrap(&input.caption, CAPTION.weight, CAPTION.size, width);
+        let height = lines.len() as f32 * CAPTION.leading + 2.0;
+        let items = lines
+            .iter()
+            .enumerate()
+            .map(|(at, line)| CAPTION.item(0.0, at as f32 * CAPTION.leading, Anchor::Start, line))
+            .collect();
         let runs = vec![Run {
             node: Some(node),
             items,
         }];
         pieces.push(Piece {
             gap: 14.0,
-            height: CAPTION.leading + 2.0,
+            height,
             runs,
             stay: true,
             ..Piece::default()

@@ -5,6 +5,7 @@ use skrifa::instance::{LocationRef, Size};
 use skrifa::metrics::GlyphMetrics;
 use skrifa::{FontRef, GlyphId, MetadataProvider};
 
+use super::scripts::script_of;
 use crate::scene::Weight;
 
 static REGULAR: &[u8] = include_bytes!("../../fonts/NotoSans-Regular.ttf");
@@ -49,8 +50,10 @@ impl Face {
 
 /// Measures short texts without shaping: the sum of their advances, exact to kerning and ligatures.
 ///
+/// A character of a script that only other fonts have is taken as wide as it is high, which none of them exceeds.
 /// Diagrams are drawn on every act; shaping each label would cost more than all the rest.
 pub(crate) struct Ruler {
+    size: f32,
     parts: Option<(Charmap<'static>, GlyphMetrics<'static>)>,
 }
 
@@ -62,7 +65,7 @@ impl Ruler {
                 font.glyph_metrics(Size::new(size), LocationRef::default()),
             )
         });
-        Self { parts }
+        Self { size, parts }
     }
 
     pub(crate) fn width(&self, text: &str) -> f32 {
@@ -73,8 +76,11 @@ impl Ruler {
         let Some((map, metrics)) = &self.parts else {
             return 0.0;
         };
-        metrics
-            .advance_width(map.map(c).unwrap_or(GlyphId::NOTDEF))
-            .unwrap_or(0.0)
+        match map.map(c) {
+            None if script_of(c).is_some() => self.size,
+            glyph => metrics
+                .advance_width(glyph.unwrap_or(GlyphId::NOTDEF))
+                .unwrap_or(0.0),
+        }
     }
 }

@@ -140,3 +140,29 @@ fn lines_of_a_wrapped_name_lose_nothing() {
         }
     }
 }
+
+#[test]
+fn figures_after_a_name_from_the_right_stay_with_what_follows_them() {
+    let mut type_ = Typesetter::with(&files());
+    for name in ["محمد", "אברהם"] {
+        let line = type_.line(&format!("{name}, 14 March"), Weight::Regular, 10.0);
+        let mut at = Vec::new();
+        for run in &line.runs {
+            let mut x = run.x;
+            for glyph in &run.glyphs {
+                let text = line.text.get(glyph.text.clone()).unwrap_or_default();
+                at.extend(text.chars().next().map(|c| (c, x)));
+                x += glyph.advance;
+                assert_ne!(glyph.id, 0, "{name}");
+            }
+        }
+        let place = |wanted: char| at.iter().find(|(c, _)| *c == wanted).map(|(_, x)| *x);
+        let name_ends = at
+            .iter()
+            .filter(|(c, _)| name.contains(*c))
+            .map(|(_, x)| *x)
+            .fold(0.0, f32::max);
+        assert!(place('1') > Some(name_ends), "{name}: {at:?}");
+        assert!(place('1') < place('M'), "{name}: {at:?}");
+    }
+}

@@ -75,6 +75,12 @@ pub(super) fn runs_left(c: char) -> bool {
     script_of(c).is_some_and(|script| [HEBREW, ARABIC].contains(&files_of(script)))
 }
 
+/// Whether all words of a text run left.
+pub(super) fn is_all_left(text: &str) -> bool {
+    let mut letters = text.chars().filter(|c| c.is_alphabetic()).peekable();
+    letters.peek().is_some() && letters.all(runs_left)
+}
+
 /// Whether a text is Japanese rather than Chinese: it has kana in it.
 pub(super) fn is_japanese(text: &str) -> bool {
     text.chars().any(|c| ('\u{3040}'..='\u{30ff}').contains(&c))
@@ -84,4 +90,33 @@ pub(super) fn is_japanese(text: &str) -> bool {
 pub(super) fn is_korean(text: &str) -> bool {
     text.chars()
         .any(|c| ('\u{ac00}'..='\u{d7af}').contains(&c) || ('\u{1100}'..='\u{11ff}').contains(&c))
+}
+
+/// A text in a line that runs right, with each name from the right kept to itself: a mark after it keeps figures that
+/// follow, as in "name, 14 March", from being read as part of it. Figures between two such words stay with them.
+pub(super) fn kept_apart(text: &str) -> String {
+    const MARK: char = '\u{200e}';
+    let letters: Vec<char> = text.chars().collect();
+    let mut kept = String::with_capacity(text.len());
+    for (at, c) in letters.iter().enumerate() {
+        kept.push(*c);
+        let rest = letters.get(at + 1..).unwrap_or_default();
+        if runs_left(*c) && !rest.first().is_some_and(|next| runs_left(*next)) && leads_to_figures(rest) {
+            kept.push(MARK);
+        }
+    }
+    kept
+}
+
+/// Whether figures come next, and after them no word that runs left.
+fn leads_to_figures(rest: &[char]) -> bool {
+    let next = rest.iter().position(|c| c.is_ascii_digit() || c.is_alphabetic());
+    let figures = next.filter(|at| rest.get(*at).is_some_and(char::is_ascii_digit));
+    figures.is_some_and(|at| {
+        let after = rest.get(at..).unwrap_or_default();
+        !after
+            .iter()
+            .find(|c| c.is_alphabetic())
+            .is_some_and(|c| runs_left(*c))
+    })
 }

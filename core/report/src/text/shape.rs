@@ -11,7 +11,7 @@ use parley::{BaseDirection, FontContext, Layout, LayoutContext, Run, StyleProper
 use skrifa::{FontRef, MetadataProvider};
 
 use super::fonts::{FAMILY, Face, REPLACEMENT};
-use super::scripts::{is_japanese, is_korean, runs_left, script_of};
+use super::scripts::{is_all_left, is_japanese, is_korean, kept_apart, script_of};
 use super::shelf::{Extra, Shelf};
 use crate::scene::Weight;
 
@@ -171,7 +171,8 @@ impl Typesetter {
         };
         // A joiner steers shaping inside a word of a script that joins; anywhere else it is a trick.
         let joins = text.chars().any(|c| script_of(c).is_some() && known(c));
-        text.chars()
+        let shown: String = text
+            .chars()
             .filter_map(|c| match c {
                 '\u{200c}' | '\u{200d}' if joins => Some(c),
                 // Direction marks and overrides, variation selectors: they only steer what is drawn.
@@ -185,7 +186,12 @@ impl Typesetter {
                 c if known(c) => Some(c),
                 _ => Some(REPLACEMENT),
             })
-            .collect()
+            .collect();
+        if joins && !is_all_left(&shown) {
+            kept_apart(&shown)
+        } else {
+            shown
+        }
     }
 
     /// Registers the faces that a text is the first to need.
@@ -234,9 +240,7 @@ impl Typesetter {
             .collect();
         let mut builder = self.scratch.ranged_builder(&mut self.fonts, text, 1.0, false);
         // A name from the right stays a name in a line of this page's language; a text of such words alone runs left.
-        let mut letters = text.chars().filter(|c| c.is_alphabetic()).peekable();
-        let all_left = letters.peek().is_some() && letters.all(runs_left);
-        builder.set_base_direction(if all_left {
+        builder.set_base_direction(if is_all_left(text) {
             BaseDirection::Rtl
         } else {
             BaseDirection::Ltr

@@ -1,6 +1,7 @@
 //! What the customer's page asks for: what to mind, the repair, the next step, a signature.
 
 use holdfast_diagnose::{Component, ComponentKind, Next, Reading, Signal, TestResult, care_for};
+use holdfast_joblog::{Approval, Dated, Decision};
 use holdfast_report::{Block, SignLine};
 
 use crate::compose::approval::signed_line;
@@ -126,33 +127,37 @@ pub(super) fn next(texts: &Texts, job: &JobView) -> String {
     }
 }
 
-/// Most decisions of the customer on the page; all of them are in the record.
-const MOST_DECISIONS: usize = 3;
-
-/// Where tester and customer sign, with what is signed already; else the customer also says what is to be done.
+/// Where tester and customer sign, with what was said last; else the customer also says what is to be done. Where more was
+/// said, all of it is in the record.
 pub(super) fn sign(texts: &Texts, job: &JobView) -> Block {
     let technician = job
         .log
         .workshop
         .as_ref()
         .map(|workshop| workshop.technician.trim());
-    let mut lines = vec![match technician.filter(|name| !name.is_empty()) {
+    let tester = match technician.filter(|name| !name.is_empty()) {
         Some(name) => SignLine {
             label: texts.say("report-tested-by"),
             written: name.to_owned(),
             signature: None,
         },
         None => open_line(texts, "report-sign-work"),
-    }];
+    };
     let said = &job.log.approvals;
-    if said.is_empty() {
-        lines.push(open_line(texts, customer_line(job)));
-    }
-    let latest = said
-        .get(said.len().saturating_sub(MOST_DECISIONS)..)
-        .unwrap_or_default();
-    lines.extend(latest.iter().map(|dated| signed_line(texts, dated)));
-    Block::Sign(lines)
+    let not_refused =
+        |dated: &&Dated<Approval>| matches!(dated.value.decision, Decision::Agreed | Decision::HandedOver);
+    let last = said.iter().rev().find(not_refused).or(said.last());
+    let customer = match last {
+        Some(dated) => signed_line(texts, dated),
+        None => open_line(texts, customer_line(job)),
+    };
+    Block::Sign(vec![tester, customer])
+}
+
+/// Everything the customer said and signed, where it is more than the first page has.
+pub(super) fn all_signed(texts: &Texts, job: &JobView) -> Option<Block> {
+    let said = &job.log.approvals;
+    (said.len() > 1).then(|| Block::Sign(said.iter().map(|dated| signed_line(texts, dated)).collect()))
 }
 
 fn open_line(texts: &Texts, key: &str) -> SignLine {

@@ -191,6 +191,8 @@ fn known(texts: &Texts, job: &JobView) -> Vec<String> {
         .take(MOST_REASONS)
         .map(|message| seen(texts, job, message))
         .collect();
+    // The same test done twice says the same twice.
+    lines.dedup();
     if job.finding.explains_complaint.is_some() {
         lines.push(explains(texts, &job.finding));
     }
@@ -260,7 +262,7 @@ fn also_seen(texts: &Texts, job: &JobView) -> Vec<String> {
 /// What stands beside the text: the figure that tells most, and the circuit where the page has room for it.
 pub(super) fn aside(job: &JobView, map: &mut Option<Figure>, telling: Option<Figure>) -> Vec<Figure> {
     let full = job.log.costs.is_some() || !job.log.approvals.is_empty();
-    let map = map.take_if(|_| !full || telling.is_none());
+    let map = map.take_if(|_| !full);
     map.into_iter()
         .chain(telling)
         .map(|figure| Figure {

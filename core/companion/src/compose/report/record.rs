@@ -4,6 +4,7 @@ use holdfast_diagnose::{Answer, HoldCourse, Outcome, Quantity, Reading, TestResu
 use holdfast_measure::{Pressure, si::pressure::pascal};
 use holdfast_report::{Align, Block, Column, Fact, Table};
 
+use super::advice::all_signed;
 use crate::compose::finding::left_open;
 use crate::compose::hold::fall;
 use crate::compose::log::{is_told, line_words, standing_words, ticked_caution};
@@ -45,6 +46,10 @@ pub(super) fn blocks(texts: &Texts, job: &JobView) -> Vec<Block> {
     if !open.is_empty() {
         blocks.push(Block::Heading(texts.say("record-open")));
         blocks.push(Block::List(open));
+    }
+    if let Some(signed) = all_signed(texts, job) {
+        blocks.push(Block::Heading(texts.say("approval-signature")));
+        blocks.push(signed);
     }
     blocks.push(Block::Heading(texts.say("record-entries")));
     blocks.push(Block::Table(entry_table(texts, job)));

@@ -52,6 +52,9 @@ internal class Hand(
                 .performTextReplacement(deed.text)
             is Deed.Drag -> drag(deed)
             is Deed.Sign -> sign(deed)
+            is Deed.Mark -> found(hasContentDescription(deed.photo.alt), 0).performTouchInput {
+                click(Offset(deed.x / deed.photo.width * width, deed.y / deed.photo.height * height))
+            }
             is Deed.Wait -> ShadowLooper.idleMainLooper(deed.ms, TimeUnit.MILLISECONDS)
             is Deed.Leave -> Unit
         }

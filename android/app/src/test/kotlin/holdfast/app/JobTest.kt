@@ -33,6 +33,7 @@ class JobTest {
     fun a_job_from_complaint_to_shared_report() {
         play { false }
         val report = checkNotNull(hand.sharedFile()) { "no report was shared" }
+        Golden.keepFile("job/report.pdf", report)
         assertEquals("%PDF", report.readBytes().take(4).map { it.toInt().toChar() }.joinToString(""))
         assertTrue("a hold was watched", "Hold/Watch" in seen)
         assertTrue("the finding was seen", "Finding" in seen)

@@ -37,6 +37,11 @@ internal object Golden {
     /** Keeps a picture for people to look at. */
     fun keep(name: String, whole: Bitmap) = write(File(seen, "$name.png"), whole)
 
+    /** Keeps a file for people and other programs to look at. */
+    fun keepFile(name: String, file: File) {
+        file.copyTo(File(seen, name), overwrite = true)
+    }
+
     /** What is wrong with this picture, or null. A picture that nobody has looked at yet is wrong too. */
     fun check(name: String, whole: Bitmap): String? {
         keep(name, whole)

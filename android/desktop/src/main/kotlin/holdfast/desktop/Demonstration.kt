@@ -20,12 +20,14 @@ import kotlinx.coroutines.runBlocking
 
 /**
  * Plays a whole job on the real core without a display and leaves a picture of each screen and the report in the
- * folder named by the one argument.
+ * folder named by the first argument; the camera gives the pictures `before.jpg` and `after.jpg` of the folder named by
+ * the second.
  */
 fun main(arguments: Array<String>) {
     val out = File(arguments.firstOrNull() ?: "out")
     val data = createTempDirectory("holdfast").toFile()
-    val demonstration = Demonstration(data, out)
+    val camera = arguments.getOrNull(1)?.let(::File)
+    val demonstration = Demonstration(data, out, camera)
     val well = runBlocking { demonstration.play() }
     data.deleteRecursively()
     if (!well) exitProcess(1)
@@ -34,8 +36,9 @@ fun main(arguments: Array<String>) {
 }
 
 /** The demo job, with a clock of its own so that no time passes in waiting. */
-private class Demonstration(private val data: File, private val out: File) {
-    private val person = DemoPerson()
+private class Demonstration(private val data: File, private val out: File, private val camera: File?) {
+    private val person = DemoPerson(pictures = camera != null)
+    private val film = ArrayDeque(listOf("before.jpg", "after.jpg"))
     private val gallery = Gallery(File(out, "screens"))
     private val core = RustCore(data.path, desktopFacts(Locale.UK), ::clock, Dispatchers.Unconfined, Dispatchers.Unconfined)
     private var mono = 0L
@@ -86,6 +89,7 @@ private class Demonstration(private val data: File, private val out: File) {
             is Deed.Choose -> act(deed.option.action, screen)
             is Deed.Write -> act(Action.Type(deed.field.id, deed.text), screen)
             is Deed.Sign -> act(Action.Ink(deed.stroke), screen)
+            is Deed.Mark -> act(Action.Touch(deed.x, deed.y), screen)
             is Deed.Drag -> act(Action.Drag(deed.x, deed.y), screen)
             is Deed.Wait -> wait(deed.ms, screen)
             is Deed.Leave -> screen
@@ -119,10 +123,17 @@ private class Demonstration(private val data: File, private val out: File) {
                     data.resolve(request.path).copyTo(File(out, "report.pdf"), overwrite = true)
                     shared = true
                 }
+                is Request.TakePhoto -> now = act(photographed(), now) ?: return null
                 else -> Unit
             }
         }
         return now
+    }
+
+    /** The next picture of the camera's, as a copy that the core may take. */
+    private fun photographed(): Action {
+        val picture = film.removeFirstOrNull()?.let { camera?.resolve(it) }?.takeIf { it.exists() } ?: return Action.PhotoNotTaken
+        return Action.PhotoTaken(picture.copyTo(data.resolve("taken.jpg"), overwrite = true).path)
     }
 
     private fun <T> given(answer: Answer<T>): T? = when (answer) {

@@ -62,6 +62,7 @@ private fun Mouse.carryOut(deed: Deed, screen: Screen) = when (deed) {
     is Deed.Choose -> click(deed.option.label, deed.nth)
     is Deed.Write -> write(deed.field.label, deed.text)
     is Deed.Drag -> clickOn((screen.body as Body.Hold).hold.gauge, deed.x, deed.y)
+    is Deed.Mark -> clickOn(deed.photo, deed.x, deed.y)
     is Deed.Sign -> draw(deed.pad, deed.stroke)
     is Deed.Wait, is Deed.Leave -> Unit
 }

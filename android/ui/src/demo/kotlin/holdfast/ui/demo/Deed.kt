@@ -25,6 +25,9 @@ sealed interface Deed {
     /** Drags the gauge's needle to a place in the scene. */
     data class Drag(val x: Float, val y: Float) : Deed
 
+    /** Touches a place on the photo, in the scene. */
+    data class Mark(val photo: Scene, val x: Float, val y: Float) : Deed
+
     /** Draws a stroke on the signature pad, through places in the scene. */
     data class Sign(val pad: Scene, val stroke: List<Point>) : Deed
 

@@ -10,6 +10,10 @@ internal object DemoCar {
     /** What the gauge shows when pumping stops and, where nothing leaks, when it is read again, inHg. */
     const val HELD = "20"
 
+    /** What is written under the pictures; both are drawn. */
+    const val SPLIT_HOSE = "The front hose, split at its end (drawn, invented)"
+    const val NEW_HOSE = "The new hose with its clips (drawn, invented)"
+
     /** The highest the gauge gets to, inHg, where the target can't be reached. */
     fun highest(test: String, repaired: Boolean): String? = when {
         repaired -> null

@@ -5,6 +5,7 @@ import holdfast.core.Action
 import holdfast.core.ApprovalScreen
 import holdfast.core.Body
 import holdfast.core.Button
+import holdfast.core.ButtonWeight
 import holdfast.core.Choice
 import holdfast.core.Field
 import holdfast.core.FieldId
@@ -12,6 +13,8 @@ import holdfast.core.FormItem
 import holdfast.core.FormScreen
 import holdfast.core.HoldPhase
 import holdfast.core.HoldScreen
+import holdfast.core.PhotoScreen
+import holdfast.core.PhotoSource
 import holdfast.core.Pick
 import holdfast.core.Picked
 import holdfast.core.Place
@@ -23,13 +26,16 @@ import holdfast.core.TestStage
 
 /**
  * A mechanic at the [DemoCar] who looks at the screen and does what it asks, from an empty list of jobs to the
- * shared report. Knows nothing of the order of the tests: the core decides that.
+ * shared report. Knows nothing of the order of the tests: the core decides that. Where the phone at hand has
+ * [pictures] to give, the split hose and the new one are photographed and marked.
  */
-class DemoPerson {
+class DemoPerson(private val pictures: Boolean = false) {
     private var test = ""
     private var strokes = 0
     private var asked = 0
     private var repaired = false
+    private var marked = 0
+    private var ringed = false
     private var priced = false
     private var signed = false
     private var shared = false
@@ -57,7 +63,8 @@ class DemoPerson {
         is Body.Report -> report(body.report)
         is Body.Costs -> costs(body.form)
         is Body.Approval -> approve(body.approval)
-        is Body.Photo, is Body.Log, is Body.Settings -> screen.frame.back?.let { Deed.Tap(it) } ?: Deed.Leave
+        is Body.Photo -> mark(body.photo)
+        is Body.Log, is Body.Settings -> screen.frame.back?.let { Deed.Tap(it) } ?: Deed.Leave
     }
 
     private fun remember(action: Action) {
@@ -98,7 +105,33 @@ class DemoPerson {
     private fun test(stage: TestStage): Deed = when (stage) {
         is TestStage.Brief -> tick(stage.steps.flatMap { it.cautions }) ?: Deed.Tap(stage.start)
         is TestStage.Question -> Deed.Tap(stage.buttons.first { it.action is Action.KeepReading })
-        is TestStage.Result -> Deed.Tap(stage.buttons.first())
+        is TestStage.Result -> photograph(stage.extras) ?: Deed.Tap(stage.buttons.first())
+    }
+
+    /** A photo of the hose alone, before and after its repair; then it is opened to be marked. */
+    private fun photograph(extras: List<FormItem>): Deed? {
+        val wanted = pictures && test == "hold:front_hose" && marked == (if (repaired) 1 else 0)
+        if (!wanted) return null
+        val photo = extras.filterIsInstance<FormItem.Photo>().getOrNull(marked)
+        if (photo != null) return Deed.Tap(Button(photo.photo.caption, photo.photo.open, ButtonWeight.QUIET, null))
+        return extras.filterIsInstance<FormItem.Tap>().map { it.button }
+            .firstOrNull { (it.action as? Action.AddPhoto)?.from == PhotoSource.CAMERA }
+            ?.let { Deed.Tap(it) }
+    }
+
+    /** A ring round the end of the hose and a caption. */
+    private fun mark(photo: PhotoScreen): Deed {
+        val ring = photo.palette.options.first { it.action == Action.Pick(Pick.MarkTool("ring")) }
+        val caption = if (repaired) DemoCar.NEW_HOSE else DemoCar.SPLIT_HOSE
+        return when {
+            ring.picked == Picked.NO && !ringed -> Deed.Choose(ring, 0)
+            !ringed -> Deed.Mark(photo.scene, photo.scene.width * 0.585f, photo.scene.width * 0.375f).also { ringed = true }
+            photo.caption.value != caption -> Deed.Write(photo.caption, caption)
+            else -> Deed.Tap(photo.buttons.first()).also {
+                marked += 1
+                ringed = false
+            }
+        }
     }
 
     private fun hold(hold: HoldScreen): Deed = when (val phase = hold.phase) {

@@ -1,0 +1,14 @@
+//! `holdfast-stress OUT`: the report of a job made to strain it, once for each paper, for a validator and for eyes.
+
+use std::path::Path;
+
+use anyhow::{Context, Result};
+
+fn main() -> Result<()> {
+    let out = std::env::args_os().nth(1).context("holdfast-stress OUT")?;
+    let data = tempfile::tempdir()?;
+    for file in holdfast_tests::stress::reports(data.path(), Path::new(&out))? {
+        println!("{}", file.display());
+    }
+    Ok(())
+}
