@@ -10,11 +10,13 @@ mod log;
 mod peer;
 mod percentile;
 mod photo;
+mod report;
 mod table;
 
 fn main() {
     let mut rows = act::rows();
     rows.extend(photo::rows());
     rows.extend(log::rows());
+    rows.extend(report::rows());
     table::print(&rows);
 }

@@ -40,6 +40,15 @@ impl Row {
         }
     }
 
+    /// How large something is.
+    pub fn megabytes(what: &str, want: &str, bytes: usize) -> Self {
+        Self {
+            what: what.to_owned(),
+            want: want.to_owned(),
+            got: format!("{:.2} MB", bytes as f64 / 1e6),
+        }
+    }
+
     /// What was not measured, and why.
     pub fn skipped(what: &str, why: &str) -> Self {
         Self {

@@ -101,6 +101,8 @@ impl Composer<'_> {
             (0.66, 0.65),
             (0.66, 0.5),
             (0.66, 0.35),
+            (0.6, 0.2),
+            (0.6, 0.1),
             (1.0, 1.0),
         ] {
             self.pieces.clear();
@@ -114,7 +116,7 @@ impl Composer<'_> {
                 break;
             }
         }
-        self.shrink = 1.0;
+        (self.shrink, self.tighten) = (1.0, 1.0);
     }
 
     /// Title, facts and finding, then the blocks of the customer's page.

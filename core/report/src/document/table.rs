@@ -105,6 +105,8 @@ pub(crate) fn lay(composer: &mut Composer<'_>, parent: NodeId, input: &Table) ->
     });
 
     let sums = input.rows.len().saturating_sub(input.sums);
+    // Where the customer's page gives way, its rows move closer.
+    let pad = PAD * composer.tighten;
     for (at_row, row) in input.rows.iter().enumerate() {
         let look = if at_row >= sums && at_row + 1 == input.rows.len() {
             SUM
@@ -127,7 +129,7 @@ pub(crate) fn lay(composer: &mut Composer<'_>, parent: NodeId, input: &Table) ->
         let count = lines.iter().map(Vec::len).max().unwrap_or(1);
         for n in 0..count {
             let mut runs = Vec::with_capacity(places.len() + 1);
-            let top = if n == 0 { PAD } else { 0.0 };
+            let top = if n == 0 { pad } else { 0.0 };
             for ((place, column), cell) in places.iter().zip(&lines).zip(&cells) {
                 let Some(line) = column.get(n) else { continue };
                 let item = cell_item(composer, look, place, line, top);
@@ -137,7 +139,7 @@ pub(crate) fn lay(composer: &mut Composer<'_>, parent: NodeId, input: &Table) ->
                 });
             }
             let last = n + 1 == count;
-            let height = top + CELL.leading + if last { PAD } else { 0.0 };
+            let height = top + CELL.leading + if last { pad } else { 0.0 };
             if last {
                 let mut rule = Sketch::new();
                 let before_sums = input.sums > 0 && at_row + 1 == sums;
