@@ -40,7 +40,9 @@ pub fn rows() -> Vec<Row> {
     };
     for run in 0..RUNS {
         let mut first = (run % 2 == 0).then(&mut make);
-        let theirs = peer.as_mut().map(|peer| peer.time(drawn.to_str().expect("a path")));
+        let theirs = peer
+            .as_mut()
+            .map(|peer| peer.time(drawn.to_str().expect("a path")));
         let took = first.take().unwrap_or_else(&mut make);
         // The first run warms both up.
         if run > 0 {
@@ -77,7 +79,9 @@ fn report(dir: &Path) -> Report {
         picture.expect("a picture").save(&file).expect("a JPEG");
         let imported = photos.import(&file, &|_| true).expect("the photo is taken in");
         let taken = imported.photo(Subject::Job, "");
-        let print = photos.find(&taken, Rendition::Print).expect("its print rendition");
+        let print = photos
+            .find(&taken, Rendition::Print)
+            .expect("its print rendition");
         let scene = photo(&PhotoScene {
             alt: "A drawn picture".into(),
             path: print.to_string_lossy().into_owned(),
@@ -118,7 +122,9 @@ fn report(dir: &Path) -> Report {
         },
         customer: vec![
             Block::Heading("How it is known".into()),
-            Block::Text("The gauge fell 6.5 inHg in 20 seconds with the hose alone on the hand pump. ".repeat(3)),
+            Block::Text(
+                "The gauge fell 6.5 inHg in 20 seconds with the hose alone on the hand pump. ".repeat(3),
+            ),
         ],
         evidence: Section {
             heading: "Evidence".into(),

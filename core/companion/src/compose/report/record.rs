@@ -235,7 +235,12 @@ fn is_electric(reading: &Reading) -> bool {
     use holdfast_diagnose::TestKind;
     !matches!(
         reading.test.kind,
-        TestKind::Complaint | TestKind::Codes | TestKind::IdleQuality | TestKind::Shake
+        TestKind::Complaint
+            | TestKind::Codes
+            | TestKind::IdleQuality
+            | TestKind::MountLook
+            | TestKind::MountMove
+            | TestKind::Shake
     )
 }
 

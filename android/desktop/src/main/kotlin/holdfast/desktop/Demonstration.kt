@@ -89,7 +89,7 @@ private class Demonstration(private val data: File, private val out: File, priva
             is Deed.Choose -> act(deed.option.action, screen)
             is Deed.Write -> act(Action.Type(deed.field.id, deed.text), screen)
             is Deed.Sign -> act(Action.Ink(deed.stroke), screen)
-            is Deed.Mark -> act(Action.Touch(deed.x, deed.y), screen)
+            is Deed.Mark -> act(Action.Grab(deed.x, deed.y, FINGER), screen)?.let { act(Action.Release, it) }
             is Deed.Drag -> act(Action.Drag(deed.x, deed.y), screen)
             is Deed.Wait -> wait(deed.ms, screen)
             is Deed.Leave -> screen
@@ -149,6 +149,9 @@ private class Demonstration(private val data: File, private val out: File, priva
 
     private companion object {
         const val MOST_DEEDS = 2_000
+
+        /** How far a finger reaches to each side, scene units. */
+        const val FINGER = 20f
 
         /** How long a hand takes for one thing. */
         const val HAND_MS = 700L
