@@ -17,6 +17,6 @@ fn main() {
     let mut rows = act::rows();
     rows.extend(photo::rows());
     rows.extend(log::rows());
-    rows.extend(report::rows());
     table::print(&rows);
+    table::print(&report::rows());
 }
