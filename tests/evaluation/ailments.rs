@@ -92,10 +92,16 @@ fn read() -> Data {
                 harm,
                 weight,
             }),
+            // What moves a needle without a leak is in every simulated hold: no cause of anything.
+            _ if entry["tester"].as_bool() == Some(true) => {}
             _ => data.unknown.push((format!("{kind}/{mode}"), weight)),
         }
     }
     for entry in list("outside") {
+        // A bad tester is no cause of anything in the car; it is drawn by its own harm.
+        if entry["tester"].as_bool() == Some(true) {
+            continue;
+        }
         let id = match word(&entry, "mode").as_str() {
             "" => FaultId::other(),
             mode => FaultId::new(word(&entry, "component").as_str(), mode),

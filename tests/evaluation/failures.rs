@@ -82,12 +82,13 @@ fn confusion<'a>(title: &str, records: impl Iterator<Item = &'a Record>) {
     for ((truth, said), of) in kinds.iter().take(SHOWN) {
         let first = of[0];
         println!(
-            "  {truth} → {said}: {}   {:?} {} {} [{}]",
+            "  {truth} → {said}: {}   {:?} {} {} [{}]\n      {}",
             of.len(),
             first.stratum,
             first.seed,
             first.template,
-            first.tests.join(" ")
+            first.tests.join(" "),
+            first.guided.ranking
         );
     }
 }

@@ -3,7 +3,7 @@
 use std::time::{Duration, Instant};
 
 use holdfast_diagnose::{
-    Answer, Catalogue, Finding, Next, Outcome, Policy, Reading, TestId, TestResult, conclude, judge,
+    Answer, Catalogue, Finding, Next, Outcome, Policy, Reading, Reasoner, TestId, TestResult, judge,
     parse_answer, question,
 };
 
@@ -28,7 +28,7 @@ pub struct Run {
     /// Tests that were asked for, done or not.
     pub asked: Vec<TestId>,
     pub slipped: usize,
-    /// How long each conclusion (finding and next test) took.
+    /// How long each choice of the next test took.
     pub thinking: Vec<Duration>,
     /// A reading that the core refused; there should be none.
     pub refused: Option<String>,
@@ -49,9 +49,10 @@ pub fn run(job: &Job, way: Way) -> Run {
     } else {
         Policy::Fixed
     };
+    let mut reasoner = Reasoner::new(circuit.clone(), situation.clone());
     let mut readings: Vec<(Reading, TestResult)> = Vec::new();
     let mut run = Run {
-        finding: holdfast_diagnose::finding(circuit, situation, &[]),
+        finding: Finding::default(),
         minutes: 0.0,
         taken: Vec::new(),
         asked: Vec::new(),
@@ -61,14 +62,14 @@ pub fn run(job: &Job, way: Way) -> Run {
     };
     while run.asked.len() < MOST_STEPS {
         let start = Instant::now();
-        let (finding, next) = conclude(circuit, situation, &readings, policy);
+        let next = reasoner.next(&readings, policy);
         run.thinking.push(start.elapsed());
-        run.finding = finding;
         let Next::Test { id, minutes, .. } = next else {
             break;
         };
         run.asked.push(id.clone());
-        let skipped = way == Way::FixedSkipping && skipping::is_idle(circuit, &run.finding, &id);
+        let skipped =
+            way == Way::FixedSkipping && skipping::is_idle(circuit, &reasoner.outline(&readings), &id);
         if skipped || job.scene.cannot.contains(&id) {
             let reason = if skipped { "left out" } else { "no access" };
             readings.push(done(
@@ -95,6 +96,7 @@ pub fn run(job: &Job, way: Way) -> Run {
             }
         }
     }
+    run.finding = reasoner.outline(&readings);
     run.slipped = witness.slipped;
     run
 }

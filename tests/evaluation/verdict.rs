@@ -23,6 +23,8 @@ pub struct Verdict {
     /// A part of the circuit is named.
     pub blames: bool,
     pub said: Vec<FaultId>,
+    /// The likeliest causes in words, for looking into a job.
+    pub ranking: String,
     pub p: f64,
     /// Probability of all causes that ask for the same parts as the first.
     pub p_parts: f64,
@@ -52,6 +54,23 @@ fn parts(job: &Job, faults: &[FaultId]) -> BTreeSet<ComponentId> {
         .filter(in_circuit)
         .map(|f| f.component.clone())
         .collect()
+}
+
+/// The likeliest causes with their probabilities.
+fn ranking(causes: &[Cause]) -> String {
+    let words = |cause: &Cause| {
+        let faults: Vec<String> = cause.faults.iter().map(ToString::to_string).collect();
+        format!(
+            "{} {:.3}",
+            if faults.is_empty() {
+                "nothing".into()
+            } else {
+                faults.join("+")
+            },
+            cause.p
+        )
+    };
+    causes.iter().take(6).map(words).collect::<Vec<_>>().join(", ")
 }
 
 impl Verdict {
@@ -103,6 +122,7 @@ impl Verdict {
             p: first.map_or(0.0, |c| c.p),
             p_parts,
             p_parts_right: same(&first_parts),
+            ranking: ranking(&finding.causes),
             said,
         }
     }

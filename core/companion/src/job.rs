@@ -1,9 +1,11 @@
 //! The open job as everything else sees it: the folded log, the circuit and situation it states, its readings with
 //! their results, the finding and the next test. Computed once a change, never on a tick.
 
+use std::sync::{Arc, Mutex, PoisonError};
+
 use holdfast_diagnose::{
-    Answer, Catalogue, Circuit, CircuitChoice, Finding, Message, Next, Policy, Reading, Situation, TestId,
-    TestResult, TestSpec, conclude, judge,
+    Answer, Catalogue, Circuit, CircuitChoice, Finding, Message, Next, Policy, Reading, Reasoner, Situation,
+    TestId, TestResult, TestSpec, judge,
 };
 use holdfast_joblog::{EntryKey, JobId, JobState, TestEvent};
 use serde::{Deserialize, Serialize};
@@ -35,6 +37,8 @@ pub(crate) struct JobView {
     pub finding: Finding,
     /// What to do next.
     pub next: Next,
+    /// What draws the conclusions.
+    pub thinking: Thinking,
 }
 
 /// Whether finding and next test are of what is known now.
@@ -115,6 +119,7 @@ impl JobView {
                 reasoned,
                 finding,
                 next,
+                thinking: Thinking::default(),
             });
         };
         let same_car = before.circuit == circuit && before.situation == situation;
@@ -134,7 +139,11 @@ impl JobView {
         let done = judged(&circuit, &situation, &readings, known);
         let reasoned = Reasoned::Before;
         let Self {
-            id, finding, next, ..
+            id,
+            finding,
+            next,
+            thinking,
+            ..
         } = Self {
             specs: Vec::new(),
             done: Vec::new(),
@@ -152,13 +161,16 @@ impl JobView {
             reasoned,
             finding,
             next,
+            thinking,
         })
     }
 
     /// Brings finding and next test up to date, if they are not.
     pub(crate) fn reason(&mut self, policy: Policy) {
         if self.reasoned == Reasoned::Before {
-            (self.finding, self.next) = reasoning(&self.circuit, &self.situation, &self.done, policy);
+            (self.finding, self.next) = self
+                .thinking
+                .ask(&self.circuit, &self.situation, |r| r.conclude(&self.done, policy));
             self.reasoned = Reasoned::Now;
         }
     }
@@ -188,9 +200,10 @@ impl JobView {
             Vec::new()
         };
         let (circuit, situation) = (self.circuit.clone(), situation.clone());
+        let thinking = self.thinking.clone();
         Some(move || {
             let done = judged(&circuit, &situation, &readings, known);
-            let (finding, next) = reasoning(&circuit, &situation, &done, policy);
+            let (finding, next) = thinking.ask(&circuit, &situation, |r| r.conclude(&done, policy));
             Conclusion {
                 circuit,
                 situation,
@@ -245,14 +258,33 @@ fn nothing_yet() -> (Finding, Next) {
     (Finding::default(), Next::Stop { why })
 }
 
-/// Finding and next test.
-fn reasoning(
-    circuit: &Circuit,
-    situation: &Situation,
-    done: &[(Reading, TestResult)],
-    policy: Policy,
-) -> (Finding, Next) {
-    conclude(circuit, situation, done, policy)
+/// The reasoning about a job, which keeps what it worked out from reading to reading; other threads may ask it, too.
+#[derive(Clone, Default)]
+pub(crate) struct Thinking(Arc<Mutex<Option<Reasoner>>>);
+
+impl std::fmt::Debug for Thinking {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.write_str("Thinking")
+    }
+}
+
+impl Thinking {
+    /// Asks the reasoner of a circuit in a situation; a new one where the last was about another.
+    pub(crate) fn ask<T>(
+        &self,
+        circuit: &Circuit,
+        situation: &Situation,
+        what: impl FnOnce(&mut Reasoner) -> T,
+    ) -> T {
+        let mut kept = self.0.lock().unwrap_or_else(PoisonError::into_inner);
+        let mut reasoner = kept
+            .take()
+            .filter(|r| r.is_about(circuit, situation))
+            .unwrap_or_else(|| Reasoner::new(circuit.clone(), situation.clone()));
+        let answer = what(&mut reasoner);
+        *kept = Some(reasoner);
+        answer
+    }
 }
 
 /// Each reading with what it says; results of readings that did not change are taken over.

@@ -3,8 +3,8 @@
 use std::collections::BTreeSet;
 
 use holdfast_diagnose::{
-    CarState, Circuit, CircuitChoice, Complaint, Engine, EngineState, Instruments, Limit, Place, Profile,
-    Reading, Situation, Tool,
+    CarState, Circuit, CircuitChoice, Complaint, Engine, EngineState, Instruments, Learned, Limit, Place,
+    Profile, Reading, Situation, Tool,
 };
 use holdfast_joblog::{JobState, Place as PlaceRecord, Reading as ReadingRecord};
 use holdfast_measure::{Gauge, GaugeGrade, Meter, PressureUnit};
@@ -48,6 +48,7 @@ pub(crate) fn situation(log: &JobState) -> Situation {
         },
         confidence: log.limit.confidence.unwrap_or(unstated.confidence),
         complaint: complaint(log),
+        learned: Learned::default(),
     }
 }
 

@@ -26,7 +26,7 @@ pub use circuit::{
     ValveRest, Window, layouts, templates,
 };
 pub use faults::{Care, Fix, care_for, care_texts};
-pub use finding::{Cause, Finding, finding, fix_for, retest_for};
+pub use finding::{Cause, Finding, Reasoner, finding, fix_for, retest_for};
 pub use ids::{ComponentId, FaultId, FieldKey, IdError, TestId, TestKind};
 pub use judge::{
     Band, Effect, FinerGauge, FitPoint, HoldResult, LeakRange, Outcome, Target, TestResult, effect,
@@ -34,10 +34,14 @@ pub use judge::{
 };
 pub use message::{Arg, Message, MessageId};
 pub use message_list::{ArgKind, ListedMessage, listed_messages};
-pub use plan::{Next, Policy, conclude, next};
+pub use plan::{
+    Branch, Choice, Network, NetworkTest, Next, Policy, Problem, Ready, State, Trial, discretised, plan_small,
+};
 pub use question::{Slip, question};
 pub use reading::{Answer, CarState, EngineState, HoldAnswer, HoldCourse, LookState, Reading, Value};
-pub use situation::{AmbientFrom, Complaint, Engine, Instruments, Limit, Place, Profile, Situation, Tool};
+pub use situation::{
+    AmbientFrom, Complaint, Engine, Instruments, Learned, Limit, Place, Profile, Situation, Tool,
+};
 
 #[cfg(test)]
 mod schema_tests;

@@ -1,12 +1,14 @@
 //! Where the job is done, with what and by whom.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 use holdfast_measure::{Gauge, HandPump, Length, Meter, Pressure, Volume};
 use serde::{Deserialize, Serialize};
 use uom::si::length::meter;
 use uom::si::pressure::{kilopascal, pascal};
 use uom::si::volume::cubic_centimeter;
+
+use crate::FaultId;
 
 /// Everything about the job that is not the circuit and not a reading.
 ///
@@ -32,6 +34,34 @@ pub struct Situation {
     pub confidence: f64,
     /// What is complained of.
     pub complaint: BTreeSet<Complaint>,
+    /// What the person's own confirmed jobs on this kind of circuit ended with.
+    #[serde(skip)]
+    pub learned: Learned,
+}
+
+/// How often confirmed jobs on one kind of circuit ended with each fault.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct Learned(BTreeMap<FaultId, u32>);
+
+impl Learned {
+    /// One more job that ended with these faults, the repair tested and found good.
+    pub fn confirm(&mut self, faults: impl IntoIterator<Item = FaultId>) {
+        for fault in faults {
+            *self.0.entry(fault).or_default() += 1;
+        }
+    }
+
+    /// How many jobs ended with a fault.
+    pub fn of(&self, fault: &FaultId) -> u32 {
+        self.0.get(fault).copied().unwrap_or_default()
+    }
+
+    /// Every fault that was confirmed, with how often, the commonest first.
+    pub fn faults(&self) -> Vec<(&FaultId, u32)> {
+        let mut faults: Vec<(&FaultId, u32)> = self.0.iter().map(|(fault, n)| (fault, *n)).collect();
+        faults.sort_by_key(|(_, n)| std::cmp::Reverse(*n));
+        faults
+    }
 }
 
 impl Default for Situation {
@@ -46,6 +76,7 @@ impl Default for Situation {
             limit: Limit::default(),
             confidence: 0.95,
             complaint: BTreeSet::new(),
+            learned: Learned::default(),
         }
     }
 }

@@ -223,13 +223,15 @@ pub(super) fn nothing_known() -> (Finding, Next) {
         .with("test", Arg::Test("look".parse().unwrap()))
         .with("minutes", Arg::Minutes(3.0))
         .with("count", Arg::Count(16))
-        .with("share", Arg::Percent(0.17));
+        .with("share", Arg::Percent(0.17))
+        .with("finding", Arg::Minutes(31.0));
     (
         finding,
         Next::Test {
             id: "look".parse().unwrap(),
             why,
             minutes: 3.0,
+            to_finding: Some(31.0),
         },
     )
 }

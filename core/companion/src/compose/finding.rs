@@ -16,7 +16,7 @@ use crate::text::{Args, Texts, capital};
 const MOST_LINES: usize = 3;
 
 /// Faults that stay possible and are named.
-const MOST_LEFT_OPEN: usize = 4;
+const MOST_LEFT_OPEN: usize = 3;
 
 /// Causes on the finding screen.
 const MOST_CAUSES: usize = 6;

@@ -69,7 +69,7 @@ pub(super) fn complaint_phrase(texts: &Texts, job: &JobView) -> String {
 
 fn next_card(texts: &Texts, job: &JobView) -> NextCard {
     match &job.next {
-        Next::Test { id, why, minutes } => NextCard {
+        Next::Test { id, why, minutes, .. } => NextCard {
             title: texts.test_title(id),
             why: match job.situation.profile {
                 Profile::Owner => why_now(texts, job, id),

@@ -30,6 +30,7 @@ fault-hose-off = { $part-the } ist ab
 fault-hose-blocked = { $part-the } ist geknickt oder verstopft
 fault-hose-crossed = { $part-the } sitzt am falschen Anschluss
 fault-hose-fluid-inside = { $part-the } hat Flüssigkeit innen
+fault-hose-loose-end = { $part-the } sitzt an einem Ende lose und ist zeitweise undicht
 
 ## Motorlager
 
@@ -98,6 +99,12 @@ fault-ground-point-high-resistance = { $part-the } hat schlechten Kontakt
 ## Prüfgerät
 
 fault-hand-pump-leaks = die Handvakuumpumpe ist undicht
+fault-hand-pump-warming = die eingeschlossene Luft erwärmt sich
+fault-hand-pump-cooling = die eingeschlossene Luft kühlt ab
+fault-hand-pump-settling = das Gummi setzt sich noch
+fault-hand-pump-narrow = ein enger Schlauch lässt das Manometer spät zur Ruhe kommen
+fault-hand-pump-needle-sticks = die Nadel des Manometers klemmt
+fault-multimeter-dead = das Multimeter zeigt nichts an
 
 ## Außerhalb dieses Kreises
 

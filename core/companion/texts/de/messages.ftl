@@ -42,7 +42,7 @@ additivity-rest = Das Ganze leckt { $rest } mehr als seine geprüften Teile. Der
 }.
 additivity-rest-in = Das Ganze leckt { $rest } mehr als seine geprüften Teile. Das weist auf { $part-acc }.
 additivity-whole-more = Das Ganze leckt { $rest } mehr als seine Teile allein. Prüfe Verbindungen und Adapter.
-additivity-parts-more = Die Teile allein lecken mehr als das Ganze. Ein Adapter kann undicht gewesen sein.
+additivity-parts-more = Das widerspricht der Prüfung des Ganzen: Die Teile allein verlieren mehr. Wahrscheinlich war ein Adapter oder Stopfen undicht.
 
 ## Was ein Leck im Betrieb bewirkt
 
@@ -296,9 +296,14 @@ likely-other-place = Vielleicht anderer Ort, anderer Pin oder anderer Zustand de
 
 why-textbook = Die nächste nach Lehrbuch, etwa { $minutes }.
 why-settles = { $count-n ->
-    [one] Sie klärt etwa { $share } der verbleibenden Zweifel.
-   *[other] Sie klärt etwa { $share } der Zweifel zwischen { $count } Ursachen.
+    [one] Sie klärt etwa { $share } der verbleibenden Zweifel; bis zum Befund sind es etwa { $finding }.
+   *[other] Sie klärt etwa { $share } der Zweifel zwischen { $count } Ursachen; bis zum Befund sind es etwa { $finding }.
 }
+why-ends = { $count-n ->
+    [one] Sie beendet die Suche mit { $chance } Aussicht.
+   *[other] Sie entscheidet zwischen { $count } Ursachen mit { $chance } Aussicht.
+}
+why-proves = Sie zeigt, dass das Prüfmittel selbst in Ordnung ist, bevor ein Teil beschuldigt wird.
 stop-sound = Alle Prüfungen passen zu einem guten Kreis, { $sure } sicher.
 stop-outside = Die Ursache liegt außerhalb dieses Kreises, { $sure } sicher.
 stop-found = { $sure } sicher: Mehr Prüfungen würden an der Reparatur nichts ändern.

@@ -30,6 +30,7 @@ fault-hose-off = the { $part } is off
 fault-hose-blocked = the { $part } is kinked or blocked
 fault-hose-crossed = the { $part } is on the wrong port
 fault-hose-fluid-inside = the { $part } has fluid inside
+fault-hose-loose-end = an end of the { $part } is loose and leaks at times
 
 ## Mounts
 
@@ -98,6 +99,12 @@ fault-ground-point-high-resistance = the { $part } has a bad joint
 ## Tester
 
 fault-hand-pump-leaks = the hand pump leaks
+fault-hand-pump-warming = the trapped air warms up
+fault-hand-pump-cooling = the trapped air cools down
+fault-hand-pump-settling = rubber is still settling
+fault-hand-pump-narrow = a narrow hose lets the gauge settle late
+fault-hand-pump-needle-sticks = the gauge needle sticks
+fault-multimeter-dead = the multimeter shows nothing
 
 ## Outside this circuit
 

@@ -43,7 +43,7 @@ additivity-rest = The whole leaks { $rest } more than its tested parts. The rest
 } not tested yet.
 additivity-rest-in = The whole leaks { $rest } more than its tested parts. That points to the { $part }.
 additivity-whole-more = The whole leaks { $rest } more than its parts alone. Look at joints and adapter.
-additivity-parts-more = The parts alone leak more than the whole did. An adapter may have leaked.
+additivity-parts-more = This contradicts the hold of the whole: its parts alone leak more. Probably an adapter or a cap leaked.
 
 ## What a leak does at work
 
@@ -297,9 +297,14 @@ likely-other-place = Perhaps another place, pin or state of the car.
 
 why-textbook = Next in the textbook order, about { $minutes }.
 why-settles = { $count-n ->
-    [one] It settles about { $share } of the doubt that is left.
-   *[other] It settles about { $share } of the doubt between { $count } causes.
+    [one] It settles about { $share } of the doubt that is left; the finding is about { $finding } away.
+   *[other] It settles about { $share } of the doubt between { $count } causes; the finding is about { $finding } away.
 }
+why-ends = { $count-n ->
+    [one] It ends the search with a chance of { $chance }.
+   *[other] It decides between { $count } causes with a chance of { $chance }.
+}
+why-proves = It shows that the tester itself is sound, before a part is blamed.
 stop-sound = All tests fit a sound circuit, { $sure } sure.
 stop-outside = The cause lies outside this circuit, { $sure } sure.
 stop-found = { $sure } sure: more tests would not change what to repair.

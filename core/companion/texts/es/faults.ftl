@@ -30,6 +30,7 @@ fault-hose-off = { $part-the } está suelta
 fault-hose-blocked = { $part-the } está doblada u obstruida
 fault-hose-crossed = { $part-the } está en la boca equivocada
 fault-hose-fluid-inside = { $part-the } tiene líquido dentro
+fault-hose-loose-end = { $part-the } tiene un extremo flojo y pierde a veces
 
 ## Soportes
 
@@ -98,6 +99,12 @@ fault-ground-point-high-resistance = { $part-the } hace mal contacto
 ## Aparato de prueba
 
 fault-hand-pump-leaks = la bomba de vacío manual pierde
+fault-hand-pump-warming = el aire encerrado se calienta
+fault-hand-pump-cooling = el aire encerrado se enfría
+fault-hand-pump-settling = la goma todavía se asienta
+fault-hand-pump-narrow = una manguera estrecha retrasa el vacuómetro
+fault-hand-pump-needle-sticks = la aguja del vacuómetro se atasca
+fault-multimeter-dead = el multímetro no muestra nada
 
 ## Fuera de este circuito
 

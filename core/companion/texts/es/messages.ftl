@@ -42,7 +42,7 @@ additivity-rest = El conjunto pierde { $rest } más que sus piezas probadas. El 
 }.
 additivity-rest-in = El conjunto pierde { $rest } más que sus piezas probadas. Eso apunta { $part-to }.
 additivity-whole-more = El conjunto pierde { $rest } más que sus piezas sueltas. Mira uniones y adaptador.
-additivity-parts-more = Las piezas sueltas pierden más que el conjunto. Un adaptador pudo perder.
+additivity-parts-more = Esto contradice la prueba del conjunto: sus partes solas pierden más. Probablemente perdía un adaptador o un tapón.
 
 ## Qué hace una fuga en servicio
 
@@ -296,9 +296,14 @@ likely-other-place = Quizá otro sitio, pin o estado del coche.
 
 why-textbook = La siguiente según el manual, unos { $minutes }.
 why-settles = { $count-n ->
-    [one] Aclara cerca del { $share } de la duda que queda.
-   *[other] Aclara cerca del { $share } de la duda entre { $count } causas.
+    [one] Aclara cerca del { $share } de la duda que queda; faltan unos { $finding } para el resultado.
+   *[other] Aclara cerca del { $share } de la duda entre { $count } causas; faltan unos { $finding } para el resultado.
 }
+why-ends = { $count-n ->
+    [one] Termina la búsqueda con una probabilidad del { $chance }.
+   *[other] Decide entre { $count } causas con una probabilidad del { $chance }.
+}
+why-proves = Muestra que el propio aparato está bien antes de culpar a una pieza.
 stop-sound = Todas las pruebas encajan con un circuito sano, { $sure } seguro.
 stop-outside = La causa está fuera de este circuito, { $sure } seguro.
 stop-found = { $sure } seguro: más pruebas no cambiarían qué reparar.

@@ -30,6 +30,7 @@ fault-hose-off = { $part-the } est débranchée
 fault-hose-blocked = { $part-the } est pliée ou bouchée
 fault-hose-crossed = { $part-the } est sur le mauvais embout
 fault-hose-fluid-inside = { $part-the } a du fluide dedans
+fault-hose-loose-end = { $part-the } a un bout desserré et fuit par moments
 
 ## Supports
 
@@ -98,6 +99,12 @@ fault-ground-point-high-resistance = { $part-the } fait mauvais contact
 ## Appareil d’essai
 
 fault-hand-pump-leaks = la pompe à vide manuelle fuit
+fault-hand-pump-warming = l’air enfermé se réchauffe
+fault-hand-pump-cooling = l’air enfermé refroidit
+fault-hand-pump-settling = le caoutchouc se tasse encore
+fault-hand-pump-narrow = une durite étroite retarde le vacuomètre
+fault-hand-pump-needle-sticks = l’aiguille du vacuomètre colle
+fault-multimeter-dead = le multimètre n’affiche rien
 
 ## Hors de ce circuit
 

@@ -42,7 +42,7 @@ additivity-rest = Le tout fuit { $rest } de plus que ses pièces essayées. Le r
 }.
 additivity-rest-in = Le tout fuit { $rest } de plus que ses pièces essayées. Cela désigne { $part-the }.
 additivity-whole-more = Le tout fuit { $rest } de plus que ses pièces seules. Voyez raccords et adaptateur.
-additivity-parts-more = Les pièces seules fuient plus que le tout. Un adaptateur a pu fuir.
+additivity-parts-more = Cela contredit l’essai de l’ensemble : ses pièces seules fuient plus. Un adaptateur ou un bouchon fuyait sans doute.
 
 ## Ce que fait une fuite en marche
 
@@ -296,9 +296,14 @@ likely-other-place = Peut-être un autre endroit, une autre broche ou un autre �
 
 why-textbook = Le suivant dans l’ordre du manuel, environ { $minutes }.
 why-settles = { $count-n ->
-    [one] Il règle environ { $share } du doute qui reste.
-   *[other] Il règle environ { $share } du doute entre { $count } causes.
+    [one] Il règle environ { $share } du doute qui reste ; le résultat est à environ { $finding }.
+   *[other] Il règle environ { $share } du doute entre { $count } causes ; le résultat est à environ { $finding }.
 }
+why-ends = { $count-n ->
+    [one] Il termine la recherche avec { $chance } de chances.
+   *[other] Il tranche entre { $count } causes avec { $chance } de chances.
+}
+why-proves = Il montre que l’appareil lui-même est bon, avant d’accuser une pièce.
 stop-sound = Tous les essais vont avec un circuit sain, sûr à { $sure }.
 stop-outside = La cause est hors de ce circuit, sûr à { $sure }.
 stop-found = Sûr à { $sure } : d’autres essais ne changeraient pas la réparation.

@@ -19,6 +19,38 @@ impl Spread {
     }
 }
 
+/// What a needle does in a hold without any leak.
+#[derive(Debug, Clone, Copy, PartialEq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(crate) struct Drift {
+    /// How far it goes in the end.
+    pub kpa: Spread,
+    /// Time constant, s.
+    pub seconds: f64,
+    /// The way it goes.
+    pub vacuum: Way,
+}
+
+/// Which way vacuum goes.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub(crate) enum Way {
+    /// Less of it: as a leak would.
+    Falls,
+    /// More of it: hides a leak.
+    Rises,
+}
+
+impl Drift {
+    /// Vacuum lost in the end, kPa; below 0 where it rises.
+    pub fn lost(&self, kpa: f64) -> f64 {
+        match self.vacuum {
+            Way::Falls => kpa,
+            Way::Rises => -kpa,
+        }
+    }
+}
+
 /// In which position a valve sticks.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
 #[serde(rename_all = "snake_case")]
@@ -35,6 +67,10 @@ pub(crate) enum Stuck {
 pub(crate) enum Effect {
     /// Lets air in from outside.
     Leaks(Spread),
+    /// Lets air in from outside, at times: an end that seals or opens when touched.
+    LeaksAtTimes(Spread),
+    /// An end is off and lets air in; held alone the part often seems sound, since the tester takes the end's place.
+    EndOff(Spread),
     /// Lets air back through from the source's side while the source rests.
     BackLeaks(Spread),
     /// Lets vacuum through a closed seat.
@@ -67,6 +103,12 @@ pub(crate) enum Effect {
     VoltsShare(f64),
     /// The module commands always or never.
     Command(Command),
+    /// The needle of a hold drifts without a leak.
+    Drifts(Drift),
+    /// The needle stays where it is until so much vacuum has gone, kPa.
+    Sticks(Spread),
+    /// The meter shows nothing, whatever it is held to.
+    MeterDead,
 }
 
 /// A command that does not follow the window.
@@ -84,10 +126,14 @@ impl Effect {
     pub fn spread(&self) -> Option<Spread> {
         match self {
             Self::Leaks(s)
+            | Self::LeaksAtTimes(s)
+            | Self::EndOff(s)
             | Self::BackLeaks(s)
             | Self::SeatLeaks(s)
             | Self::VentLeaks(s)
-            | Self::Series(s) => Some(*s),
+            | Self::Series(s)
+            | Self::Sticks(s) => Some(*s),
+            Self::Drifts(drift) => Some(drift.kpa),
             _ => None,
         }
     }
@@ -103,6 +149,42 @@ impl Effect {
                 | Self::OhmShare(_)
                 | Self::VoltsShare(_)
                 | Self::Command(_)
+                | Self::MeterDead
+        )
+    }
+
+    /// Whether it changes what vacuum does with the engine running.
+    pub fn shows_at_work(&self) -> bool {
+        matches!(
+            self,
+            Self::Leaks(_)
+                | Self::LeaksAtTimes(_)
+                | Self::EndOff(_)
+                | Self::SeatLeaks(_)
+                | Self::VentLeaks(_)
+                | Self::Blocks
+                | Self::Misrouted
+                | Self::Stuck(_)
+                | Self::VentBlocked
+                | Self::SourceShare(_)
+                | Self::MountDead
+        )
+    }
+
+    /// Whether a hold test of the part alone, or of more than it, may show nothing of a leak that is there.
+    pub fn hides_at_times(&self, alone: bool) -> bool {
+        matches!(self, Self::LeaksAtTimes(_)) || (alone && matches!(self, Self::EndOff(_)))
+    }
+
+    /// Whether a hold test can show how much air it lets in.
+    pub fn shows_in_hold(&self) -> bool {
+        matches!(
+            self,
+            Self::Leaks(_)
+                | Self::LeaksAtTimes(_)
+                | Self::EndOff(_)
+                | Self::BackLeaks(_)
+                | Self::SeatLeaks(_)
         )
     }
 
@@ -110,7 +192,12 @@ impl Effect {
     pub fn is_leak(&self) -> bool {
         matches!(
             self,
-            Self::Leaks(_) | Self::BackLeaks(_) | Self::SeatLeaks(_) | Self::VentLeaks(_)
+            Self::Leaks(_)
+                | Self::LeaksAtTimes(_)
+                | Self::EndOff(_)
+                | Self::BackLeaks(_)
+                | Self::SeatLeaks(_)
+                | Self::VentLeaks(_)
         )
     }
 }

@@ -75,10 +75,16 @@ pub(crate) struct Rates {
     pub answer_slip: Figure,
     /// A gauge figure in another unit than said.
     pub unit_slip: Figure,
+    /// A test with the engine running, while the module does not work the valve.
+    pub state_slip: Figure,
+    /// Volts read on the AC range: nothing is seen of a steady voltage.
+    pub ac_slip: Figure,
     /// A pin that hangs free shows some volts.
     pub floating_pin: Figure,
     /// A module that shows no command with the connector off.
     pub open_load_off: Figure,
+    /// A second fault of the car for each car with a first.
+    pub second_fault: Figure,
     /// The module commands at plain idle, where nobody knows the window.
     pub window_idle: Figure,
     /// The ground side is switched, where nobody knows.
@@ -91,6 +97,8 @@ pub(crate) struct Rates {
     pub shake_felt: Figure,
     /// A complaint that has a cause is there when one tries it.
     pub complaint_reproduced: Figure,
+    /// The same for one whose cause is none of those known.
+    pub complaint_reproduced_otherwise: Figure,
     /// A continuity check takes in the terminal at its end.
     pub terminal_in_wire_test: Figure,
 }
@@ -115,6 +123,8 @@ pub(crate) struct Figures {
     pub strokes_worn: Figure,
     /// Vacuum of an intake at idle over the air pressure.
     pub source_vacuum_share: Figure,
+    /// Vacuum of a weak source over that of a sound one.
+    pub weak_source_share: Figure,
     /// Vacuum of a pump over the air pressure.
     pub pump_vacuum_share: Figure,
     /// Narrowest passage of the valve where the circuit does not say.
@@ -133,6 +143,12 @@ pub(crate) struct Figures {
     pub starved_below: Figure,
     /// Share of the source's vacuum below which a mount switches badly.
     pub weak_below: Figure,
+    /// Share of the source's vacuum that keeps a mount switched when it should not be.
+    pub kept_above: Figure,
+    /// Leak through a closed seat that keeps half the vacuum at the mounts.
+    pub seat_keeps_half_std_cm3_min: Figure,
+    /// Share of the vacuum that a blocked vent keeps, as it is read.
+    pub vent_blocked_keeps: Figure,
     /// Battery, key on, engine off.
     pub battery_rest_v: Figure,
     /// Battery, engine running.

@@ -40,6 +40,19 @@ pub(crate) struct Normal {
     pub sd: f64,
 }
 
+/// How much the person's own confirmed jobs count.
+#[derive(Debug, Clone, Default, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(crate) struct Learning {
+    /// Where the figures are from.
+    #[serde(rename = "source")]
+    _source: String,
+    /// So many jobs of one's own weigh as much as the weights of this file.
+    pub jobs: f64,
+    /// No weight becomes more than so many times larger, or smaller.
+    pub most_times: f64,
+}
+
 /// The whole file.
 #[derive(Debug, Clone, Default, Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -51,6 +64,8 @@ pub(crate) struct FaultData {
     _source: String,
     /// Weight of "nothing is wrong".
     pub nothing_wrong: f64,
+    /// How much the person's own jobs count.
+    pub learning: Learning,
     /// Fault modes by kind of component.
     pub modes: Vec<Mode>,
     /// Causes outside the circuit.

@@ -29,8 +29,9 @@ pub(crate) struct Mode {
     /// Figures that such a car shows, by `test.field`: the mean, in the field's own unit.
     #[serde(default)]
     pub figures: BTreeMap<String, f64>,
-    /// What puts it right.
-    pub fix: Fix,
+    /// What puts it right; none where nothing has to be mended.
+    #[serde(default)]
+    pub fix: Option<Fix>,
     /// The kind of test that shows the repair.
     pub retest: TestKind,
     /// The fault is the tester's, not the car's.
@@ -77,6 +78,9 @@ pub(crate) struct Outside {
     pub mode: String,
     /// How often, relative to "nothing is wrong".
     pub weight: f64,
+    /// What it does to readings.
+    #[serde(default)]
+    pub effects: Vec<Effect>,
     /// What is felt in the car: the share of cars that show a symptom.
     #[serde(default)]
     pub symptoms: BTreeMap<String, f64>,
@@ -86,4 +90,13 @@ pub(crate) struct Outside {
     /// Figures that such a car shows, by `test.field`.
     #[serde(default)]
     pub figures: BTreeMap<String, f64>,
+    /// What puts it right, where it is the tester's.
+    #[serde(default)]
+    pub fix: Option<Fix>,
+    /// The kind of test that shows that it is not there, where it is the tester's.
+    #[serde(default)]
+    pub retest: Option<TestKind>,
+    /// The fault is the tester's, not the car's.
+    #[serde(default)]
+    pub tester: bool,
 }

@@ -1,11 +1,13 @@
 //! What speaks for and against the first cause, by weight of evidence.
 
 use super::Reasoned;
-use crate::inference::log_sum;
+use crate::inference::{Evaluated, weigh};
 use crate::{Arg, Message, Reading, TestResult};
 
 /// Less than this factor is not worth a sentence.
 const WORTH_SAYING: f64 = 1.5;
+/// Odds don't go beyond this.
+const SURE: f64 = 1e-9;
 /// Sentences each way.
 const SENTENCES: usize = 3;
 
@@ -18,18 +20,20 @@ impl Reasoned<'_> {
         let Some((remedy, _)) = self.remedies().into_iter().next() else {
             return (Vec::new(), Vec::new());
         };
+        let odds = |causes: &[Evaluated]| {
+            let ours: f64 = causes
+                .iter()
+                .filter(|c| self.remedies_of(c).contains(&remedy))
+                .map(|c| c.p)
+                .sum();
+            ours.clamp(SURE, 1.0 - SURE).ln() - (1.0 - ours).clamp(SURE, 1.0 - SURE).ln()
+        };
+        let now = odds(&self.posterior.causes);
         let mut weighed: Vec<(f64, Message)> = Vec::new();
         for (number, observation) in self.observations.iter().enumerate() {
-            let without = |ours: bool| {
-                let causes = self
-                    .posterior
-                    .causes
-                    .iter()
-                    .filter(|c| (self.remedy(c) == remedy) == ours);
-                let with = log_sum(causes.clone().map(|c| c.ln_weight));
-                with - log_sum(causes.map(|c| c.ln_weight - c.ln_given_others[number]))
-            };
-            let weight = without(true) - without(false);
+            let mut others = self.observations.clone();
+            others.remove(number);
+            let weight = now - odds(&weigh(&self.model, self.memory, &others, &self.posterior).causes);
             if !weight.is_finite() || weight.abs() < WORTH_SAYING.ln() {
                 continue;
             }

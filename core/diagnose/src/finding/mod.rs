@@ -2,15 +2,20 @@
 
 mod cause;
 mod evidence;
+mod remedy;
 mod stop;
+
+use std::cell::OnceCell;
 
 use serde::Serialize;
 
 pub use cause::Cause;
-pub(crate) use stop::{Remedy, Standing};
+pub(crate) use remedy::Remedy;
+pub(crate) use stop::{SURELY_EXPLAINED, Standing};
 
 use crate::faults::Fix;
-use crate::inference::{Model, Observation, Posterior, rank};
+use crate::inference::{Memory, Model, Observation, Posterior, rank};
+use crate::plan::Outlook;
 use crate::{
     Catalogue, Circuit, ComponentId, FaultId, Message, Reading, Situation, TestId, TestKind, TestResult,
 };
@@ -48,47 +53,114 @@ pub(crate) struct Reasoned<'a> {
     pub tests: Vec<TestId>,
     pub observations: Vec<Observation>,
     pub posterior: Posterior,
+    pub outlook: OnceCell<Outlook>,
+    standing: OnceCell<Standing>,
+    /// What was worked out on the way.
+    memory: &'a Memory,
 }
 
 impl<'a> Reasoned<'a> {
-    /// Draws the conclusions; `weigh_each` as in [`rank`]. Readings taken after a repair describe another car and don't count.
+    /// Draws the conclusions. Readings taken after a repair describe another car and don't count.
     pub fn new(
         circuit: &'a Circuit,
         situation: &'a Situation,
         readings: &[(Reading, TestResult)],
-        weigh_each: bool,
+        memory: &'a mut Memory,
     ) -> Self {
         let before: Vec<&Reading> = readings
             .iter()
             .map(|(r, _)| r)
             .filter(|r| !r.after_repair)
             .collect();
-        let model = Model::new(circuit, situation).knowing(&before);
-        let mut observations: Vec<Observation> = before.iter().filter_map(|r| model.observe(r)).collect();
-        observations.extend(model.complained());
-        let posterior = rank(&model, &observations, weigh_each);
+        let model = Model::new(circuit, situation);
+        let observations = model.observe_all(&before);
+        let posterior = rank(&model, memory, &observations);
         let tests = before.iter().map(|r| r.test.clone()).collect();
         Self {
             model,
             tests,
             observations,
             posterior,
+            outlook: OnceCell::new(),
+            standing: OnceCell::new(),
+            memory,
         }
     }
 }
 
-/// What all readings say together.
-///
-/// The order of the readings doesn't matter. Readings with `after_repair` are left out.
-pub fn finding(circuit: &Circuit, situation: &Situation, readings: &[(Reading, TestResult)]) -> Finding {
-    let reasoned = Reasoned::new(circuit, situation, readings, true);
-    reasoned.finding(readings)
+/// The reasoning about one circuit in one situation. It keeps what it worked out from reading to reading, so that one more
+/// reading costs little.
+pub struct Reasoner {
+    circuit: Circuit,
+    situation: Situation,
+    memory: Memory,
 }
 
+impl Reasoner {
+    /// For a circuit in a situation.
+    pub fn new(circuit: Circuit, situation: Situation) -> Self {
+        Self {
+            circuit,
+            situation,
+            memory: Memory::default(),
+        }
+    }
+
+    /// Whether it is about this circuit in this situation.
+    pub fn is_about(&self, circuit: &Circuit, situation: &Situation) -> bool {
+        self.circuit == *circuit && self.situation == *situation
+    }
+
+    /// What all readings say together.
+    ///
+    /// The order of the readings doesn't matter. Readings with `after_repair` are left out.
+    pub fn finding(&mut self, readings: &[(Reading, TestResult)]) -> Finding {
+        let reasoned = self.reasoned(readings);
+        reasoned.explained(readings)
+    }
+
+    /// The same without what speaks for and against the first cause, which takes longest to work out.
+    pub fn outline(&mut self, readings: &[(Reading, TestResult)]) -> Finding {
+        self.reasoned(readings).outline()
+    }
+
+    /// What follows from the readings.
+    pub(crate) fn reasoned(&mut self, readings: &[(Reading, TestResult)]) -> Reasoned<'_> {
+        Reasoned::new(&self.circuit, &self.situation, readings, &mut self.memory)
+    }
+
+    /// The same, of the circuit it is about.
+    pub(crate) fn about(&self) -> (&Circuit, &Situation) {
+        (&self.circuit, &self.situation)
+    }
+}
+
+/// What all readings say together, without keeping what was worked out: [`Reasoner::finding`].
+pub fn finding(circuit: &Circuit, situation: &Situation, readings: &[(Reading, TestResult)]) -> Finding {
+    Reasoner::new(circuit.clone(), situation.clone()).finding(readings)
+}
+
+/// From this probability on it is said what speaks for what is to be done.
+const WORTH_EXPLAINING: f64 = 0.5;
+
 impl Reasoned<'_> {
-    pub(crate) fn finding(&self, readings: &[(Reading, TestResult)]) -> Finding {
+    /// What all readings say together.
+    pub(crate) fn explained(&self, readings: &[(Reading, TestResult)]) -> Finding {
+        let (speaks_for, speaks_against) = if self.standing().sure >= WORTH_EXPLAINING {
+            self.evidence(readings)
+        } else {
+            (Vec::new(), Vec::new())
+        };
+        Finding {
+            speaks_for,
+            speaks_against,
+            ..self.outline()
+        }
+    }
+
+    /// The same without what speaks for and against the first cause.
+    pub(crate) fn outline(&self) -> Finding {
         let standing = self.standing();
-        let (speaks_for, speaks_against) = self.evidence(readings);
         Finding {
             decided: standing.decided,
             parts: if standing.decided {
@@ -98,11 +170,11 @@ impl Reasoned<'_> {
             },
             explains_complaint: standing.explains,
             left_open: self.left_open(),
-            inseparable: standing.inseparable,
+            inseparable: standing.inseparable.clone(),
             in_tester: standing.remedy == Remedy::Tester,
-            causes: self.causes(),
-            speaks_for,
-            speaks_against,
+            causes: self.causes(standing.decided),
+            speaks_for: Vec::new(),
+            speaks_against: Vec::new(),
         }
     }
 }
@@ -112,9 +184,9 @@ impl Reasoned<'_> {
 ///
 /// A part that no test is about is tried by the complaint.
 pub fn retest_for(circuit: &Circuit, readings: &[(Reading, TestResult)], part: &ComponentId) -> TestId {
+    let mut memory = Memory::default();
     let situation = Situation::default();
-    let reasoned = Reasoned::new(circuit, &situation, readings, false);
-    reasoned
+    Reasoned::new(circuit, &situation, readings, &mut memory)
         .retest(part)
         .unwrap_or_else(|| TestId::of(TestKind::Complaint))
 }

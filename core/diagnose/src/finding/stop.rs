@@ -1,20 +1,8 @@
 //! When it is enough: one thing to do is sure, or nothing that can be tested would change what to do.
 
-use super::Reasoned;
-use crate::inference::{Case, Evaluated};
-use crate::plan::Candidates;
-use crate::{Complaint, ComponentId};
-
-/// What a cause asks one to do.
-#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub(crate) enum Remedy {
-    /// Nothing in this circuit: it is sound, and if there is a cause it lies outside.
-    Nothing,
-    /// The tester itself.
-    Tester,
-    /// These components, by their numbers.
-    Parts(Vec<usize>),
-}
+use super::{Reasoned, Remedy};
+use crate::inference::{Case, Evaluated, Way};
+use crate::{Catalogue, Complaint, ComponentId, TestId};
 
 /// How things stand.
 pub(crate) struct Standing {
@@ -29,103 +17,99 @@ pub(crate) struct Standing {
     pub explains: Option<bool>,
     /// Parts that can't be told apart.
     pub inseparable: Vec<ComponentId>,
+    /// All that is missing is a test that proves the tester: which.
+    pub to_prove: Option<TestId>,
 }
 
-/// Share of a complaint that must be due to a cause before it counts as explained.
+/// Probability from which a complaint counts as explained by a cause.
 const EXPLAINED: f64 = 0.5;
+/// The same before that ends the search while something can still be tested.
+pub(crate) const SURELY_EXPLAINED: f64 = 0.85;
+/// What the tester alone could be behind with at least this probability is no finding before the tester is proved.
+const TESTER_ALONE: f64 = 5e-4;
 /// With more remedies than this in play nothing is close to an end.
 const FEW: usize = 4;
 /// Parts at least this likely are named as not told apart.
 const SUSPECT: f64 = 0.05;
 
+/// Where none is, so many of the likeliest remedies are looked at.
+const LIKELIEST: usize = 4;
+
 impl Reasoned<'_> {
-    /// What a cause asks one to do.
-    pub(crate) fn remedy(&self, cause: &Evaluated) -> Remedy {
-        let faults = || cause.faults.iter().map(|f| &self.model.faults[*f]);
-        let mut parts: Vec<usize> = faults().filter(|f| !f.tester).filter_map(|f| f.part).collect();
-        let in_turn = self.broken_in_turn(cause);
-        parts.extend(
-            in_turn
-                .iter()
-                .filter_map(|f| self.model.layout.number(&f.component)),
-        );
-        parts.sort_unstable();
-        parts.dedup();
-        if !parts.is_empty() {
-            Remedy::Parts(parts)
-        } else if faults().any(|f| f.tester) {
-            Remedy::Tester
-        } else {
-            Remedy::Nothing
-        }
-    }
-
-    /// Probability of each remedy, the likeliest first.
-    pub(crate) fn remedies(&self) -> Vec<(Remedy, f64)> {
-        let mut remedies: Vec<(Remedy, f64)> = Vec::new();
-        for cause in &self.posterior.causes {
-            let remedy = self.remedy(cause);
-            match remedies.iter_mut().find(|(r, _)| *r == remedy) {
-                Some((_, p)) => *p += cause.p,
-                None => remedies.push((remedy, cause.p)),
-            }
-        }
-        remedies.sort_by(|a, b| b.1.total_cmp(&a.1));
-        remedies
-    }
-
     /// How things stand.
-    pub(crate) fn standing(&self) -> Standing {
+    pub(crate) fn standing(&self) -> &Standing {
+        self.standing.get_or_init(|| self.stand())
+    }
+
+    fn stand(&self) -> Standing {
         let remedies = self.remedies();
+        let confidence = self.model.situation.confidence;
         let (remedy, sure) = remedies.first().cloned().unwrap_or((Remedy::Nothing, 0.0));
-        let first = self.posterior.causes.iter().find(|c| self.remedy(c) == remedy);
-        let explains = first.and_then(|c| self.explains(c));
-        let enough = sure >= self.model.situation.confidence && remedy != Remedy::Tester;
-        // A part that doesn't explain the complaint is not the end while something can still be tested; a sound circuit
+        let parts = parts_of(remedies.iter().filter(|(r, p)| *r == remedy || *p >= confidence));
+        let first = self
+            .posterior
+            .causes
+            .iter()
+            .find(|c| self.remedies_of(c).contains(&remedy));
+        let explained = first.and_then(|c| self.explained_by(c, &remedy, &parts));
+        let enough = sure >= confidence && remedy != Remedy::Tester;
+        // A part that may not explain the complaint is not the end while something can still be tested; a sound circuit
         // explains nothing by itself.
-        let met = enough && (explains != Some(false) || remedy == Remedy::Nothing);
+        let explains = remedy == Remedy::Nothing || explained.is_none_or(|share| share >= SURELY_EXPLAINED);
+        let to_prove = if enough && explains && remedy != Remedy::Nothing {
+            self.to_prove()
+        } else {
+            None
+        };
+        let met = enough && explains && to_prove.is_none();
         // What could still be tested matters only where the rule is not met by itself, and where few remedies are left.
         let few = remedies.iter().filter(|(_, p)| *p >= SUSPECT).count() <= FEW;
-        let exhausted = !met && (enough || few) && !Candidates::new(self).can_change();
-        let inseparable = if exhausted && !enough {
-            let parts = remedies
-                .iter()
-                .filter(|(_, p)| *p >= SUSPECT)
-                .filter_map(|(r, _)| match r {
-                    Remedy::Parts(parts) => Some(parts),
-                    _ => None,
-                });
-            parts.flatten().map(|n| self.id(*n)).collect()
-        } else {
-            Vec::new()
-        };
-        let parts = match (&remedy, first) {
-            (Remedy::Parts(_), Some(cause)) => {
-                let mut parts: Vec<ComponentId> =
-                    self.faults_of(cause).into_iter().map(|f| f.component).collect();
-                parts.dedup();
-                parts
-            }
-            _ => Vec::new(),
-        };
-        let outside = first.is_some_and(|c| c.faults.iter().any(|f| self.model.faults[*f].is_outside()));
+        let exhausted = !met && (enough || few) && !self.can_change();
+        let ids = |parts: Vec<usize>| parts.into_iter().map(|n| self.id(n)).collect();
         Standing {
-            outside,
+            outside: first.is_some_and(|c| c.faults.iter().any(|f| self.model.faults[*f].is_outside())),
             decided: met || (enough && exhausted),
+            inseparable: if exhausted && !enough {
+                let suspects = parts_of(remedies.iter().filter(|(_, p)| *p >= SUSPECT));
+                if suspects.is_empty() {
+                    ids(parts_of(remedies.iter().take(LIKELIEST)))
+                } else {
+                    ids(suspects)
+                }
+            } else {
+                Vec::new()
+            },
+            parts: ids(parts),
+            to_prove,
             remedy,
             sure,
-            parts,
-            explains,
-            inseparable,
+            explains: explained.map(|share| share >= EXPLAINED),
         }
+    }
+
+    /// The test that proves a tester which by itself could be behind everything that was read; none where that was done, or
+    /// can't be.
+    fn to_prove(&self) -> Option<TestId> {
+        let alone = |cause: &&Evaluated| match *cause.faults.as_slice() {
+            [fault] => cause.p >= TESTER_ALONE && self.model.faults[fault].is_bad_tester(),
+            _ => false,
+        };
+        let offered = Catalogue::standard().tests_for(self.model.layout.circuit, self.model.situation);
+        self.posterior.causes.iter().filter(alone).find_map(|cause| {
+            let kind = self.model.faults[*cause.faults.first()?].retest?;
+            let test = TestId::of(kind);
+            let open = offered.iter().any(|spec| spec.id == test) && !self.tests.contains(&test);
+            open.then_some(test)
+        })
     }
 
     fn id(&self, number: usize) -> ComponentId {
         self.model.layout.circuit.components[number].id.clone()
     }
 
-    /// Whether a cause explains what is complained of.
-    fn explains(&self, cause: &Evaluated) -> Option<bool> {
+    /// Probability that the faults of a cause that lie in these parts explain what is complained of, the others left
+    /// aside.
+    fn explained_by(&self, cause: &Evaluated, remedy: &Remedy, parts: &[usize]) -> Option<f64> {
         let complained = self
             .model
             .situation
@@ -133,17 +117,42 @@ impl Reasoned<'_> {
             .iter()
             .any(|c| *c != Complaint::None);
         complained.then(|| {
-            let share: f64 = cause
-                .ways
-                .iter()
-                .map(|w| {
-                    w.weight
-                        * self
-                            .model
-                            .explained(&Case::new(&cause.world(&self.model, w.at_work), w.setting))
-                })
-                .sum();
-            share >= EXPLAINED
+            let counts = |fault: usize| {
+                let part = self.model.faults[fault].part;
+                *remedy == Remedy::Nothing || part.is_some_and(|p| parts.contains(&p))
+            };
+            let of_way = |way: &Way| {
+                let faults: Vec<(usize, f64)> = cause
+                    .faults
+                    .iter()
+                    .copied()
+                    .zip(way.at_work)
+                    .filter(|(f, _)| counts(*f))
+                    .collect();
+                let world = self.model.world(&faults);
+                let case = Case::new(&world, way.setting);
+                let told = self.model.told(&world.faults);
+                way.weight
+                    * self
+                        .model
+                        .explained(case.behaviour(&self.model), &told, way.setting.softens)
+            };
+            cause.ways.iter().map(of_way).sum()
         })
     }
+}
+
+/// The parts of some remedies, each once, in the order of the remedies.
+fn parts_of<'r>(remedies: impl Iterator<Item = &'r (Remedy, f64)>) -> Vec<usize> {
+    let mut parts = Vec::new();
+    for (remedy, _) in remedies {
+        if let Remedy::Parts(of_remedy) = remedy {
+            for part in of_remedy {
+                if !parts.contains(part) {
+                    parts.push(*part);
+                }
+            }
+        }
+    }
+    parts
 }

@@ -52,6 +52,9 @@ pub(super) fn drop(leak: f64, volume: f64, ambient: f64, start: f64, seconds: f6
     (end - first) * ambient
 }
 
+/// Halvings of an interval of pressures: to within 0.02 kPa.
+const HALVINGS: usize = 13;
+
 /// Vacuum behind a passage of `passage_mm` with `leak` behind it, fed from `source` kPa of vacuum, kPa.
 pub(super) fn steady(source: f64, ambient: f64, passage_mm: f64, leak: f64) -> f64 {
     if leak <= 0.0 || source <= 0.0 {
@@ -59,7 +62,7 @@ pub(super) fn steady(source: f64, ambient: f64, passage_mm: f64, leak: f64) -> f
     }
     let (feed, source_abs) = (hole(passage_mm) / REFERENCE_KPA, ambient - source);
     let (mut low, mut high) = (source_abs, ambient);
-    for _ in 0..24 {
+    for _ in 0..HALVINGS {
         let p = 0.5 * (low + high);
         let enters = leak * ambient / REFERENCE_KPA * subsonic(p / ambient);
         let leaves = feed * p * subsonic(source_abs / p);

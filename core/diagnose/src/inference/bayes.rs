@@ -1,4 +1,4 @@
-//! Bayes' theorem and the information of a test, on plain numbers.
+//! Bayes' theorem on plain numbers.
 
 /// ln of a sum, of terms given by their ln.
 pub(crate) fn log_sum(terms: impl Iterator<Item = f64> + Clone) -> f64 {
@@ -14,34 +14,6 @@ pub(crate) fn log_sum(terms: impl Iterator<Item = f64> + Clone) -> f64 {
 pub(crate) fn normalised(ln_weights: &[f64]) -> Vec<f64> {
     let total = log_sum(ln_weights.iter().copied());
     ln_weights.iter().map(|ln| (ln - total).exp()).collect()
-}
-
-/// Entropy of shares that need not sum to 1, bit.
-pub(crate) fn entropy(shares: &[f64]) -> f64 {
-    let total: f64 = shares.iter().sum();
-    shares
-        .iter()
-        .filter(|p| **p > 0.0)
-        .map(|p| -(p / total) * (p / total).log2())
-        .sum()
-}
-
-/// Mutual information, bit, between the outcome of a test (rows) and what is asked (columns), from their joint
-/// probabilities, which need not sum to 1.
-pub(crate) fn information(joint: &[Vec<f64>]) -> f64 {
-    let columns = joint.first().map_or(0, Vec::len);
-    let before: Vec<f64> = (0..columns)
-        .map(|c| joint.iter().map(|row| row[c]).sum())
-        .collect();
-    let total: f64 = before.iter().sum();
-    let after: f64 = joint
-        .iter()
-        .map(|row| {
-            let p: f64 = row.iter().sum();
-            if p > 0.0 { p / total * entropy(row) } else { 0.0 }
-        })
-        .sum();
-    (entropy(&before) - after).max(0.0)
 }
 
 #[cfg(test)]
@@ -66,15 +38,6 @@ mod tests {
         for (p, expected) in normalised(&ln).into_iter().zip([0.594_714, 0.185_022, 0.220_264]) {
             assert_abs_diff_eq!(p, expected, epsilon = 1e-6);
         }
-        let joint = |finding: [f64; 3]| -> Vec<Vec<f64>> {
-            vec![
-                (0..3).map(|i| prior[i] * finding[i]).collect(),
-                (0..3).map(|i| prior[i] * (1.0 - finding[i])).collect(),
-            ]
-        };
-        assert_abs_diff_eq!(entropy(&prior), 1.485_475, epsilon = 1e-6);
-        assert_abs_diff_eq!(information(&joint(one)), 0.313_723, epsilon = 1e-6);
-        assert_abs_diff_eq!(information(&joint(two)), 0.090_346, epsilon = 1e-6);
     }
 
     #[test]

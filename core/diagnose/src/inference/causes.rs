@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 
+use super::complaint::symptom_number;
 use super::layout::Layout;
 use crate::faults::{Effect, FaultData, Fix, Spread};
 use crate::{FaultId, LookState, TestKind};
@@ -13,7 +14,8 @@ pub(crate) struct Fault {
     /// The number of its component; `None` outside the circuit.
     pub part: Option<usize>,
     pub effects: &'static [Effect],
-    pub symptoms: &'static BTreeMap<String, f64>,
+    /// What is felt of it, by number, with the share of cars that show it.
+    pub symptoms: Vec<(usize, f64)>,
     pub signs: &'static BTreeMap<String, f64>,
     pub figures: &'static BTreeMap<String, f64>,
     /// Share of looked-over parts with this fault that show each state.
@@ -22,7 +24,7 @@ pub(crate) struct Fault {
     pub shown_by: Vec<TestKind>,
     /// Weight relative to "nothing is wrong".
     pub weight: f64,
-    /// What puts it right; `None` outside the circuit.
+    /// What puts it right; `None` outside the circuit, and where nothing has to be mended.
     pub fix: Option<Fix>,
     /// The test that shows the repair; `None` outside the circuit.
     pub retest: Option<TestKind>,
@@ -39,23 +41,29 @@ pub(crate) enum Size {
     Leak(Spread),
     /// A resistance.
     Resistance(Spread),
+    /// What a needle does without a leak, kPa.
+    Needle(Spread),
 }
 
 impl Fault {
     /// What about it differs from car to car.
     pub fn size(&self) -> Size {
-        self.effects
-            .iter()
-            .find_map(|e| {
-                e.spread().map(|s| {
-                    if e.is_leak() {
-                        Size::Leak(s)
-                    } else {
-                        Size::Resistance(s)
-                    }
-                })
+        let size = |e: &Effect| {
+            e.spread().map(|s| match e {
+                _ if e.is_leak() => Size::Leak(s),
+                Effect::Series(_) => Size::Resistance(s),
+                _ => Size::Needle(s),
             })
-            .unwrap_or(Size::Fixed)
+        };
+        self.effects.iter().find_map(size).unwrap_or(Size::Fixed)
+    }
+
+    /// The median of what differs from car to car; 0 where nothing does.
+    pub fn usual_size(&self) -> f64 {
+        match self.size() {
+            Size::Leak(spread) | Size::Resistance(spread) | Size::Needle(spread) => spread.median,
+            Size::Fixed => 0.0,
+        }
     }
 
     /// Whether it changes what the electric side does.
@@ -63,9 +71,39 @@ impl Fault {
         self.effects.iter().any(Effect::is_electric)
     }
 
+    /// Whether it is at work a leak and nothing else.
+    pub fn is_leak_at_work(&self) -> bool {
+        let mut at_work = self.effects.iter().filter(|e| e.shows_at_work()).peekable();
+        at_work.peek().is_some() && at_work.all(|e| e.is_leak() && !matches!(e, Effect::SeatLeaks(_)))
+    }
+
+    /// Whether the two can't be there at once: one part stuck both ways, or what the one opens is open by the other.
+    pub fn excludes(&self, other: &Self) -> bool {
+        let of = |effects: &[Effect], what: fn(&Effect) -> bool| effects.iter().any(what);
+        let both = |what: fn(&Effect) -> bool| of(self.effects, what) && of(other.effects, what);
+        self.part.is_some()
+            && self.part == other.part
+            && (both(|e| matches!(e, Effect::Stuck(_)))
+                || both(|e| matches!(e, Effect::Command(_)))
+                || both(|e| matches!(e, Effect::Opens | Effect::Series(_)))
+                || both(|e| matches!(e, Effect::Blocks | Effect::Misrouted)))
+    }
+
+    /// Whether vacuum does not get past it.
+    pub fn hides_what_is_behind(&self) -> bool {
+        self.effects
+            .iter()
+            .any(|e| matches!(e, Effect::Blocks | Effect::Misrouted))
+    }
+
+    /// Whether the tester has to be put right before its readings say much; gas that warms only needs time.
+    pub fn is_bad_tester(&self) -> bool {
+        self.tester && self.fix.is_some()
+    }
+
     /// Whether it is a cause outside the circuit.
     pub fn is_outside(&self) -> bool {
-        self.part.is_none()
+        self.part.is_none() && !self.tester
     }
 }
 
@@ -92,6 +130,13 @@ fn shown_by(signs: &BTreeMap<String, f64>, figures: &BTreeMap<String, f64>) -> V
     kinds
 }
 
+fn numbered(data: &FaultData, symptoms: &BTreeMap<String, f64>) -> Vec<(usize, f64)> {
+    symptoms
+        .iter()
+        .filter_map(|(name, p)| Some((symptom_number(data, name)?, *p)))
+        .collect()
+}
+
 /// Every fault of a circuit.
 pub(super) fn faults(layout: &Layout<'_>, data: &'static FaultData) -> Vec<Fault> {
     let inside = layout
@@ -107,13 +152,13 @@ pub(super) fn faults(layout: &Layout<'_>, data: &'static FaultData) -> Vec<Fault
                     id: FaultId::new(component.id.clone(), mode.mode.clone()),
                     part: Some(number),
                     effects: &mode.effects,
-                    symptoms: &mode.symptoms,
+                    symptoms: numbered(data, &mode.symptoms),
                     signs: &mode.signs,
                     figures: &mode.figures,
                     look: look(&mode.signs),
                     shown_by: shown_by(&mode.signs, &mode.figures),
                     weight: mode.weight,
-                    fix: Some(mode.fix),
+                    fix: mode.fix,
                     retest: Some(mode.retest),
                     tester: mode.tester,
                 })
@@ -121,16 +166,16 @@ pub(super) fn faults(layout: &Layout<'_>, data: &'static FaultData) -> Vec<Fault
     let outside = data.outside.iter().map(|o| Fault {
         id: FaultId::new(o.component.as_str(), o.mode.clone()),
         part: None,
-        effects: &[],
-        symptoms: &o.symptoms,
+        effects: &o.effects,
+        symptoms: numbered(data, &o.symptoms),
         signs: &o.signs,
         figures: &o.figures,
         look: look(&o.signs),
         shown_by: shown_by(&o.signs, &o.figures),
         weight: o.weight,
-        fix: None,
-        retest: None,
-        tester: false,
+        fix: o.fix,
+        retest: o.retest,
+        tester: o.tester,
     });
     inside.chain(outside).collect()
 }

@@ -1,28 +1,44 @@
 //! What a car's faults make people complain of, and how much of a complaint they explain.
 
 use super::expect::Expect;
-use super::model::{Case, Model};
-use super::predict::UNFELT;
-use crate::faults::Symptom;
-use crate::{Complaint, EngineState};
+use super::model::Model;
+use super::vacuum::{Behaviour, MountAtWork};
+use crate::Complaint;
+use crate::faults::{Complaints, FaultData};
 
 impl Model<'_> {
-    pub(super) fn reproduced(&self, case: &Case<'_>) -> Expect {
-        let explained = self.explained(case);
-        Expect::Yes(explained * self.data.rates.complaint_reproduced.value + (1.0 - explained) * UNFELT)
+    /// What is felt and told of some faults by themselves.
+    pub(crate) fn told(&self, faults: &[usize]) -> Told {
+        let mut quiet = [[1.0; COMPLAINTS]; 2];
+        let symptoms = faults.iter().flat_map(|f| &self.faults[*f].symptoms);
+        for (symptom, p) in symptoms {
+            self.felt.hush(&mut quiet, *symptom, *p);
+        }
+        Told {
+            quiet,
+            no_code: self.no_code(faults),
+        }
+    }
+
+    pub(super) fn reproduced(&self, behaviour: &Behaviour, told: &Told, softens: bool) -> Expect {
+        let explained = self.explained(behaviour, told, softens);
+        let rates = &self.data.rates;
+        let otherwise = rates.complaint_reproduced_otherwise.value;
+        Expect::Yes(explained * rates.complaint_reproduced.value + (1.0 - explained) * otherwise)
     }
 
     /// Probability that somebody with this car complains as was done.
-    pub(super) fn complaints(&self, case: &Case<'_>) -> f64 {
-        self.complaint_shares(case).into_iter().map(|(_, p)| p).product()
+    pub(super) fn complaints(&self, behaviour: &Behaviour, told: &Told, softens: bool) -> f64 {
+        self.complaint_shares(behaviour, told, softens)
+            .map(|(_, p)| p)
+            .product()
     }
 
-    /// How much of the complaint is due to the world's faults and not to chance, 0–1.
-    pub(crate) fn explained(&self, case: &Case<'_>) -> f64 {
+    /// How much of the complaint is due to the faults and not to chance, 0–1.
+    pub(crate) fn explained(&self, behaviour: &Behaviour, told: &Told, softens: bool) -> f64 {
         let base = self.data.complaint_without_fault;
-        let shares = self.complaint_shares(case);
+        let shares = self.complaint_shares(behaviour, told, softens);
         let least = shares
-            .iter()
             .filter(|(c, _)| *c != Complaint::None)
             .map(|(_, p)| 1.0 - base / p);
         least
@@ -31,63 +47,115 @@ impl Model<'_> {
             .clamp(0.0, 1.0)
     }
 
-    fn complaint_shares(&self, case: &Case<'_>) -> Vec<(Complaint, f64)> {
-        let symptoms = self.symptoms(case);
-        let table = |complaint: Complaint| {
-            let quiet: f64 = symptoms
-                .iter()
-                .map(|(symptom, p)| {
-                    let side = if case.setting.softens {
-                        &symptom.soft
-                    } else {
-                        &symptom.stiff
-                    };
-                    1.0 - p * side.get(&complaint).copied().unwrap_or(0.0)
-                })
-                .product();
-            1.0 - (1.0 - self.data.complaint_without_fault) * quiet
+    fn complaint_shares(
+        &self,
+        behaviour: &Behaviour,
+        told: &Told,
+        softens: bool,
+    ) -> impl Iterator<Item = (Complaint, f64)> {
+        let quiet = self.quiet(behaviour, told)[usize::from(softens)];
+        let share = move |complaint: Complaint| {
+            1.0 - (1.0 - self.data.complaint_without_fault) * quiet[complaint as usize]
         };
         self.situation
             .complaint
             .iter()
-            .map(|&complaint| match complaint {
+            .map(move |&complaint| match complaint {
                 Complaint::None => {
                     let silent = Complaint::ALL
                         .into_iter()
                         .filter(|c| *c != Complaint::None)
-                        .map(|c| 1.0 - table(c));
+                        .map(|c| 1.0 - share(c));
                     (complaint, silent.product())
                 }
-                other => (other, table(other)),
+                other => (other, share(other)),
             })
-            .collect()
     }
 
-    fn symptoms(&self, case: &Case<'_>) -> Vec<(&Symptom, f64)> {
+    /// Probability that nothing makes people complain, by complaint, where vacuum stiffens and where it softens the mounts.
+    fn quiet(&self, behaviour: &Behaviour, told: &Told) -> [[f64; COMPLAINTS]; 2] {
         let figures = &self.data.physics;
-        let at_mounts = case.at_mounts(self, EngineState::InGear);
-        let (mounts, fault_seen) = (&at_mounts.mounts, at_mounts.fault_seen);
+        let mounts = &behaviour.in_gear.mounts;
         let share = |n: usize| (n as f64 / mounts.len().max(1) as f64).sqrt();
-        let starved = mounts
-            .iter()
-            .filter(|m| m.on < figures.starved_below.value)
-            .count();
-        let weak = mounts.iter().filter(|m| m.on < figures.weak_below.value).count() - starved;
-        let kept = mounts
-            .iter()
-            .filter(|m| m.off > figures.starved_below.value)
-            .count();
-        let felt = [
-            ("starved", share(starved)),
-            ("weak_vacuum", share(weak)),
-            ("kept", share(kept)),
-            ("circuit_fault_seen", if fault_seen { 1.0 } else { 0.0 }),
-        ];
-        let of_faults = case.world.faults.iter().flat_map(|f| self.faults[*f].symptoms);
-        felt.into_iter()
-            .chain(of_faults.map(|(name, p)| (name.as_str(), *p)))
-            .filter(|(_, p)| *p > 0.0)
-            .filter_map(|(name, p)| Some((self.data.symptoms.get(name)?, p)))
-            .collect()
+        let count = |what: &dyn Fn(&MountAtWork) -> bool| mounts.iter().filter(|m| what(m)).count();
+        let starved = count(&|m| m.on < figures.starved_below.value);
+        let weak = count(&|m| m.on < figures.weak_below.value) - starved;
+        let kept = count(&|m| m.off > figures.kept_above.value);
+        let seen = if behaviour.in_gear.fault_seen { 1.0 } else { 0.0 };
+        let felt = &self.felt;
+        let mut quiet = told.quiet;
+        for (symptom, p) in [
+            (felt.starved, share(starved)),
+            (felt.weak, share(weak)),
+            (felt.kept, share(kept)),
+            (felt.fault_seen, seen),
+        ] {
+            felt.hush(&mut quiet, symptom, p);
+        }
+        quiet
     }
+}
+
+/// What some faults make people complain of by themselves, whatever vacuum does, and that they store no code.
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) struct Told {
+    /// Probability of no complaint, where vacuum stiffens and where it softens the mounts, by complaint.
+    quiet: [[f64; COMPLAINTS]; 2],
+    /// Probability of no code.
+    pub no_code: f64,
+}
+
+/// How many complaints there are, "none" included.
+const COMPLAINTS: usize = Complaint::ALL.len();
+
+/// What symptoms make people complain of, by number.
+#[derive(Debug)]
+pub(crate) struct Felt {
+    /// By symptom, where vacuum stiffens and where it softens the mounts, and complaint.
+    shares: Vec<[[f64; COMPLAINTS]; 2]>,
+    starved: usize,
+    weak: usize,
+    kept: usize,
+    fault_seen: usize,
+}
+
+impl Felt {
+    /// Takes into account that a share `p` of cars shows a symptom.
+    fn hush(&self, quiet: &mut [[f64; COMPLAINTS]; 2], symptom: usize, p: f64) {
+        let Some(shares) = self.shares.get(symptom).filter(|_| p > 0.0) else {
+            return;
+        };
+        for (quiet, shares) in quiet.iter_mut().zip(shares) {
+            for (quiet, share) in quiet.iter_mut().zip(shares) {
+                *quiet *= 1.0 - p * share;
+            }
+        }
+    }
+
+    pub fn new(data: &FaultData) -> Self {
+        let of = |side: &Complaints| {
+            let mut shares = [0.0; COMPLAINTS];
+            for (complaint, share) in side {
+                shares[*complaint as usize] = *share;
+            }
+            shares
+        };
+        let number = |name: &str| symptom_number(data, name).unwrap_or(usize::MAX);
+        Self {
+            shares: data
+                .symptoms
+                .values()
+                .map(|s| [of(&s.stiff), of(&s.soft)])
+                .collect(),
+            starved: number("starved"),
+            weak: number("weak_vacuum"),
+            kept: number("kept"),
+            fault_seen: number("circuit_fault_seen"),
+        }
+    }
+}
+
+/// The number of a symptom.
+pub(super) fn symptom_number(data: &FaultData, name: &str) -> Option<usize> {
+    data.symptoms.keys().position(|k| k == name)
 }

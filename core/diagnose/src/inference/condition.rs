@@ -37,6 +37,10 @@ pub(crate) struct Condition {
     pub volts_share: f64,
     /// A command that does not follow the window.
     pub command: Option<Command>,
+    /// Vacuum that a needle loses in the end without a leak, kPa, and with which time constant, s.
+    pub drift: (f64, f64),
+    /// The needle stays until so much vacuum has gone, kPa.
+    pub sticks: f64,
 }
 
 impl Default for Condition {
@@ -58,6 +62,8 @@ impl Default for Condition {
             ohm_share: 1.0,
             volts_share: 1.0,
             command: None,
+            drift: (0.0, 1.0),
+            sticks: 0.0,
         }
     }
 }
@@ -66,7 +72,7 @@ impl Condition {
     /// Adds what a fault does. `size` is the value of its spread (a leak or a resistance), where it has one.
     pub fn suffer(&mut self, effect: &Effect, size: f64) {
         match effect {
-            Effect::Leaks(_) => self.leak += size,
+            Effect::Leaks(_) | Effect::LeaksAtTimes(_) | Effect::EndOff(_) => self.leak += size,
             Effect::BackLeaks(_) => self.back_leak += size,
             Effect::SeatLeaks(_) => self.seat_leak += size,
             Effect::VentLeaks(_) => self.vent_leak += size,
@@ -83,6 +89,9 @@ impl Condition {
             Effect::OhmShare(share) => self.ohm_share *= share,
             Effect::VoltsShare(share) => self.volts_share *= share,
             Effect::Command(command) => self.command = Some(*command),
+            Effect::Drifts(drift) => self.drift = (drift.lost(size), drift.seconds),
+            Effect::Sticks(_) => self.sticks += size,
+            Effect::MeterDead => {}
         }
     }
 }

@@ -104,7 +104,8 @@ impl<'m> Electric<'m> {
             },
             coil + 2.0 * wire,
         ]);
-        let blown = volts.0 / short > figures.fuse_blow_times.value * properties.fuse_a;
+        // It blew while the engine ran.
+        let blown = figures.charging_v.value / short > figures.fuse_blow_times.value * properties.fuse_a;
         let fuse_open = blown || world.of(drive.fuse).series > NO_PATH;
 
         let upstream = world.of(drive.fuse).series + world.of(drive.splice).series + power_wire + connector;
@@ -370,6 +371,11 @@ impl<'m> Electric<'m> {
             other => other,
         };
         (ohms, Expect::Yes(if self.coil_to_case { 0.0 } else { 1.0 }))
+    }
+
+    /// Ohms of the leads held together, and volts at the battery.
+    pub fn proved(&self) -> (Expect, Expect) {
+        (self.ohms(0.0), self.battery())
     }
 
     /// Whether the valve moves when it alone is fed by a jumper.

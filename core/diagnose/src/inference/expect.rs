@@ -11,6 +11,9 @@ const SLIPPED_OPEN: f64 = 0.3;
 /// Width of the range of seconds on the scale of ln s: 0.1 s to 2 min.
 const SECONDS_RANGE: f64 = 7.0;
 
+/// Volts that a meter shows of nothing differ by so much.
+const UNSEEN_SD: f64 = 0.03;
+
 /// What a value should be.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(crate) enum Expect {
@@ -84,6 +87,24 @@ impl Expect {
             }
             // A value of another kind than the test asks for says nothing.
             _ => 1.0,
+        }
+    }
+
+    /// What a meter shows of it that shows nothing.
+    pub fn unseen(&self) -> Self {
+        match self {
+            Self::Volts { .. } => Self::Volts {
+                mean: 0.0,
+                sd: UNSEEN_SD,
+                broad: 0.0,
+            },
+            Self::Ohms { relative, leads, .. } => Self::Ohms {
+                ohm: f64::INFINITY,
+                relative: *relative,
+                leads: *leads,
+            },
+            Self::Yes(_) => Self::Yes(1.0),
+            other => *other,
         }
     }
 

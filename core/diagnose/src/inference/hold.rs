@@ -3,26 +3,47 @@
 use super::air;
 use super::expect::normal;
 use super::model::{Model, World};
+use super::observation::Observation;
 use crate::{ComponentKind, HoldAnswer, HoldCourse, TestId};
 use holdfast_measure::{Pressure, PressureUnit, Volume};
 use uom::si::pressure::kilopascal;
 use uom::si::volume::cubic_centimeter;
 
 /// Standard uncertainty of the highest figure of a gauge that won't go on, kPa. Source: from memory.
-const HIGHEST_SD: f64 = 4.0;
+const HIGHEST_SD: f64 = 9.0;
+/// A bad seal lets in more than a hand pump takes out in so many cases. Source: from memory.
+const SEAL_BEATS_PUMP: f64 = 0.2;
 /// Width of the range of strokes on the scale of ln: 1 to 200.
 const STROKES_RANGE: f64 = 5.3;
+/// An earlier reading tells how the needle went when it was taken up to this share of the time.
+const EARLY: f64 = 0.6;
+/// What the shape of a fall differs by, as a share of it, and what is left of the unmodelled drop. Source: from memory.
+const SHAPE_RELATIVE: f64 = 0.05;
+const SHAPE_UNMODELLED: f64 = 0.5;
 /// No figure below this share of the air pressure is a start that anybody would watch.
 const PLAUSIBLE_START: f64 = 0.15;
 
 /// The parts that a hold test sees.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, PartialEq)]
 pub(crate) struct HoldScope {
     parts: Vec<usize>,
     entries: Vec<usize>,
 }
 
 impl HoldScope {
+    /// Of a test that sees nothing.
+    pub const fn nothing() -> Self {
+        Self {
+            parts: Vec::new(),
+            entries: Vec::new(),
+        }
+    }
+
+    /// Whether the test sees one part alone.
+    pub fn is_one(&self) -> bool {
+        self.parts.len() == 1
+    }
+
     /// Whether the test sees a part.
     pub fn contains(&self, part: usize) -> bool {
         self.parts.contains(&part)
@@ -36,25 +57,45 @@ pub(crate) struct HoldSeen {
     strokes: Option<f64>,
 }
 
-/// What the pump sees: leak std cm³/min, volume and its standard uncertainty cm³.
-#[derive(Debug, Clone, Copy)]
-struct Trapped {
-    leak: f64,
-    volume: f64,
-    volume_u: f64,
+/// What the pump sees: leak std cm³/min, volume and its standard uncertainty cm³, and what the needle does by itself.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Trapped {
+    pub leak: f64,
+    pub volume: f64,
+    pub volume_u: f64,
+    /// Vacuum lost in the end without a leak, kPa, and with which time constant, s.
+    pub drift: (f64, f64),
+    /// The needle stays until so much vacuum has gone, kPa.
+    pub sticks: f64,
 }
 
 #[derive(Debug, Clone, Copy, PartialEq)]
 enum Course {
-    Watched { start: f64, drop: f64, seconds: f64 },
-    NeverReached { highest: f64 },
+    Watched {
+        start: f64,
+        drop: f64,
+        seconds: f64,
+        /// Seconds and drop of an earlier reading.
+        early: Option<(f64, f64)>,
+    },
+    NeverReached {
+        highest: f64,
+    },
 }
 
 impl HoldSeen {
     /// A hold that lost `drop` kPa in `seconds` from `start`.
     pub fn watched(start: f64, drop: f64, seconds: f64, strokes: Option<f64>) -> Self {
         Self {
-            readings: vec![(1.0, Course::Watched { start, drop, seconds })],
+            readings: vec![(
+                1.0,
+                Course::Watched {
+                    start,
+                    drop,
+                    seconds,
+                    early: None,
+                },
+            )],
             strokes,
         }
     }
@@ -67,6 +108,28 @@ impl HoldSeen {
         }
     }
 
+    /// As somebody with a gauge in this unit would write it down, taken as meant.
+    pub fn as_answer(&self, unit: PressureUnit) -> Option<HoldAnswer> {
+        let figure = |kpa: f64| unit.from_pressure(Pressure::new::<kilopascal>(kpa));
+        let course = match self.readings.first()?.1 {
+            Course::Watched {
+                start, drop, seconds, ..
+            } => HoldCourse::Spots {
+                start: figure(start),
+                readings: vec![(seconds, figure(start - drop.max(0.0)))],
+            },
+            Course::NeverReached { highest } => HoldCourse::NeverReached {
+                highest: figure(highest),
+            },
+        };
+        Some(HoldAnswer {
+            unit,
+            course,
+            strokes: self.strokes,
+            hand_timed: false,
+        })
+    }
+
     /// From an answer. `unit_slip`: how often a figure is in another unit than said.
     pub fn from_answer(answer: &HoldAnswer, ambient: f64, unit_slip: f64) -> Option<Self> {
         let others = (PressureUnit::ALL.len() - 1) as f64;
@@ -74,27 +137,24 @@ impl HoldSeen {
         for unit in PressureUnit::ALL {
             let kpa = |figure: f64| unit.to_pressure(figure).value / 1_000.0;
             let course = match &answer.course {
-                HoldCourse::Spots { start, readings } => {
-                    let (seconds, end) = readings.last().copied()?;
-                    Course::Watched {
-                        start: kpa(*start),
-                        drop: kpa(*start) - kpa(end),
-                        seconds,
-                    }
-                }
-                HoldCourse::Trace { hz, readings } => {
-                    let seen = |(i, r): (usize, &Option<f64>)| r.map(|r| (i as f64 / hz, r));
-                    let first = readings.iter().enumerate().find_map(seen)?;
-                    let last = readings.iter().enumerate().rev().find_map(seen)?;
-                    Course::Watched {
-                        start: kpa(first.1),
-                        drop: kpa(first.1) - kpa(last.1),
-                        seconds: last.0 - first.0,
-                    }
-                }
                 HoldCourse::NeverReached { highest } => Course::NeverReached {
                     highest: kpa(*highest),
                 },
+                watched => {
+                    let seen = watched_readings(watched);
+                    let (&(begun, start), &(ended, end)) = (seen.first()?, seen.last()?);
+                    let between = |r: &&(f64, f64)| r.0 > begun && r.0 <= begun + EARLY * (ended - begun);
+                    Course::Watched {
+                        start: kpa(start),
+                        drop: kpa(start) - kpa(end),
+                        seconds: ended - begun,
+                        early: seen
+                            .iter()
+                            .rev()
+                            .find(between)
+                            .map(|(t, figure)| (t - begun, kpa(start) - kpa(*figure))),
+                    }
+                }
             };
             let possible = match course {
                 Course::Watched { start, seconds, .. } => {
@@ -123,6 +183,21 @@ impl HoldSeen {
     }
 }
 
+/// Seconds and figures of a hold that was watched, the start first.
+fn watched_readings(course: &HoldCourse) -> Vec<(f64, f64)> {
+    match course {
+        HoldCourse::Spots { start, readings } => std::iter::once((0.0, *start))
+            .chain(readings.iter().copied())
+            .collect(),
+        HoldCourse::Trace { hz, readings } => readings
+            .iter()
+            .enumerate()
+            .filter_map(|(i, r)| r.map(|r| (i as f64 / hz, r)))
+            .collect(),
+        HoldCourse::NeverReached { .. } => Vec::new(),
+    }
+}
+
 impl Model<'_> {
     /// The parts that a hold test sees, and where the pump joins them.
     pub(super) fn hold_scope(&self, test: &TestId) -> Option<HoldScope> {
@@ -146,18 +221,19 @@ impl Model<'_> {
         Some(HoldScope { parts, entries })
     }
 
-    /// What the pump sees, tester included.
-    fn under_vacuum(&self, world: &World, scope: &HoldScope) -> Trapped {
+    /// What the pump sees, tester included, and which parts it reaches.
+    pub(super) fn under_vacuum(&self, world: &World, scope: &HoldScope) -> (Trapped, Vec<bool>) {
         let sound = self.data.physics.sound_leak_std_cm3_min.value;
         let mut leak = world.of(self.layout.tester).leak + sound;
         let (mut volume, mut variance) = (self.situation.instruments.pump_cm3, 0.0);
-        let mut seen = vec![false; self.layout.down.len()];
+        let mut reached = vec![false; self.layout.down.len()];
         let mut todo = scope.entries.clone();
         while let Some(part) = todo.pop() {
             let condition = world.of(Some(part));
-            if std::mem::replace(&mut seen[part], true) || condition.blocks || !scope.parts.contains(&part) {
+            if reached[part] || condition.blocks || !scope.parts.contains(&part) {
                 continue;
             }
+            reached[part] = true;
             if Some(part) != self.layout.tester {
                 let own = self.layout.circuit.components[part].volume();
                 volume += own.value * 1e6;
@@ -175,17 +251,23 @@ impl Model<'_> {
                 todo.extend(self.layout.up[part].iter().chain(&self.layout.down[part]));
             }
         }
-        Trapped {
+        let tester = world.of(self.layout.tester);
+        // Nothing warms, settles or evens out in a capped tester.
+        let capped = scope.parts.iter().all(|p| Some(*p) == self.layout.tester);
+        let trapped = Trapped {
             leak,
             volume,
             volume_u: variance.sqrt(),
-        }
+            drift: if capped { (0.0, 1.0) } else { tester.drift },
+            sticks: tester.sticks,
+        };
+        (trapped, reached)
     }
 
     /// Strokes that a hold of a sound circuit takes to `start` kPa.
     pub(crate) fn usual_strokes(&self, test: &TestId, start: f64) -> Option<f64> {
         let scope = self.hold_scope(test)?;
-        let volume = self.under_vacuum(&self.world(&[]), &scope).volume;
+        let volume = self.under_vacuum(&self.world(&[]), &scope).0.volume;
         Some((self.ideal_strokes(volume, start) * self.data.physics.strokes_worn.value).max(1.0))
     }
 
@@ -198,9 +280,25 @@ impl Model<'_> {
         )
     }
 
-    /// Probability density of a hold under a supposed cause.
-    pub(super) fn hold_likelihood(&self, world: &World, scope: &HoldScope, seen: &HoldSeen) -> f64 {
-        let trapped = self.under_vacuum(world, scope);
+    /// Probability densities of several courses of one hold test in a world.
+    pub(crate) fn hold_likelihoods(
+        &self,
+        world: &World,
+        test: &Observation,
+        courses: &[HoldSeen],
+    ) -> Vec<f64> {
+        let Some(scope) = &test.scope else {
+            return vec![1.0; courses.len()];
+        };
+        let trapped = self.under_vacuum(world, scope).0;
+        courses
+            .iter()
+            .map(|seen| self.hold_likelihood(trapped, seen))
+            .collect()
+    }
+
+    /// Probability density of a hold with this trapped.
+    pub(super) fn hold_likelihood(&self, trapped: Trapped, seen: &HoldSeen) -> f64 {
         let course: f64 = seen
             .readings
             .iter()
@@ -213,43 +311,82 @@ impl Model<'_> {
     }
 
     fn course(&self, course: Course, trapped: Trapped) -> f64 {
-        let Trapped {
-            leak,
-            volume,
-            volume_u,
-        } = trapped;
-        let figures = &self.data.physics;
         let rates = &self.data.rates;
         let (bad_seal, sealed) = (rates.hold_bad_seal.value, rates.hold_sealed_by_mistake.value);
-        let (right, shut) = match course {
-            Course::Watched { start, drop, seconds } => {
-                let reached: f64 = self
-                    .pace
-                    .iter()
-                    .map(|(displaced, w)| {
-                        let deepest = air::pumped(leak, *displaced, self.ambient);
-                        w / (1.0 + ((start - deepest) / HIGHEST_SD).exp())
-                    })
-                    .sum();
-                let expected = air::drop(leak, volume, self.ambient, start, seconds);
-                let sd = (self.gauge_u.powi(2)
-                    + figures.drop_unmodelled_kpa.value.powi(2)
-                    + (figures.drop_relative.value.hypot(volume_u / volume) * expected).powi(2))
-                .sqrt();
-                let still = self.gauge_u.hypot(figures.drop_unmodelled_kpa.value);
-                (reached * normal(drop, expected, sd), normal(drop, 0.0, still))
-            }
+        let [right, shut, any] = match course {
+            Course::Watched {
+                start,
+                drop,
+                seconds,
+                early,
+            } => self.watched(trapped, start, (seconds, drop), early),
             Course::NeverReached { highest } => {
                 let target = crate::hold_target(self.situation).vacuum.value / 1_000.0;
                 let at_pace = |(displaced, w): &(f64, f64)| {
-                    let deepest = air::pumped(leak, *displaced, self.ambient);
+                    let deepest = air::pumped(trapped.leak, *displaced, self.ambient);
                     w * normal(highest, deepest, HIGHEST_SD) / (1.0 + ((deepest - target) / HIGHEST_SD).exp())
                 };
-                (self.pace.iter().map(at_pace).sum(), 0.0)
+                let right = self.pace.iter().map(at_pace).sum();
+                [right, 0.0, SEAL_BEATS_PUMP / self.ambient]
             }
         };
-        // An adapter that leaks shows any drop; a pinched test hose or a sticking needle shows none.
-        (1.0 - bad_seal - sealed) * right + sealed * shut + bad_seal / self.ambient
+        // An adapter that leaks shows any drop; a pinched test hose hides all there is.
+        (1.0 - bad_seal - sealed) * right + sealed * shut + bad_seal * any
+    }
+
+    /// Densities of a watched hold: as it should be, with nothing seen of what is there, and with any leak at all.
+    fn watched(&self, trapped: Trapped, start: f64, last: (f64, f64), early: Option<(f64, f64)>) -> [f64; 3] {
+        let figures = &self.data.physics;
+        let (seconds, drop) = last;
+        let reached: f64 = self
+            .pace
+            .iter()
+            .map(|(displaced, w)| {
+                let deepest = air::pumped(trapped.leak, *displaced, self.ambient);
+                w / (1.0 + ((start - deepest) / HIGHEST_SD).exp())
+            })
+            .sum();
+        let expected = self.fall(trapped, start, seconds);
+        let still = self.gauge_u.hypot(figures.drop_unmodelled_kpa.value);
+        let relative = figures
+            .drop_relative
+            .value
+            .hypot(trapped.volume_u / trapped.volume);
+        let mut densities = [
+            reached * normal(drop, expected, still.hypot(relative * expected)),
+            normal(drop, 0.0, still),
+            1.0 / self.ambient,
+        ];
+        if let Some((time, early)) = early {
+            let still = self
+                .gauge_u
+                .hypot(SHAPE_UNMODELLED * figures.drop_unmodelled_kpa.value);
+            let before = self.fall(trapped, start, time);
+            // What the whole drop is off by, the earlier one is off by in proportion.
+            let share = if expected.abs() > still {
+                (before / expected).clamp(0.0, 1.0)
+            } else {
+                time / seconds
+            };
+            let steady = time / seconds;
+            let sd = still.hypot(SHAPE_RELATIVE * drop);
+            densities[0] *= normal(early, before + share * (drop - expected), sd);
+            densities[1] *= normal(early, 0.0, still);
+            densities[2] *= normal(early, steady * drop, sd.hypot(0.1 * drop));
+        }
+        densities
+    }
+
+    /// Vacuum lost to the eye in a time, kPa.
+    fn fall(&self, trapped: Trapped, start: f64, seconds: f64) -> f64 {
+        let leaked = air::drop(trapped.leak, trapped.volume, self.ambient, start, seconds);
+        let (in_the_end, time) = trapped.drift;
+        let lost = leaked + in_the_end * (1.0 - (-seconds / time).exp());
+        if trapped.sticks > 0.0 {
+            (lost - trapped.sticks).max(0.0)
+        } else {
+            lost
+        }
     }
 
     fn strokes(&self, strokes: f64, seen: &HoldSeen, trapped: Trapped) -> f64 {
@@ -257,6 +394,7 @@ impl Model<'_> {
             leak,
             volume,
             volume_u,
+            ..
         } = trapped;
         let figures = &self.data.physics;
         let likelihood = |start: f64| {

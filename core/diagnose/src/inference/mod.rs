@@ -2,26 +2,37 @@
 //! ranking that follows (Bayes' theorem over every cause, enumerated).
 
 mod air;
+mod at_rest;
+mod at_work;
+mod atlas;
 mod bayes;
+mod by_hand;
+mod by_meter;
 mod causes;
 mod complaint;
 mod condition;
 mod electric;
 mod expect;
 mod hold;
+mod hypotheses;
 mod layout;
+mod learning;
+mod memory;
 mod model;
 mod observation;
 mod posterior;
 mod predict;
 mod signs;
+mod sizes;
 mod vacuum;
 
-pub(crate) use bayes::{entropy, information, log_sum};
+pub(crate) use bayes::normalised;
+pub(crate) use expect::Value as Seeable;
 pub(crate) use hold::HoldSeen;
+pub(crate) use memory::Memory;
 pub(crate) use model::{Case, Model};
 pub(crate) use observation::{Observation, Seen};
-pub(crate) use posterior::{Evaluated, Posterior, Way, rank};
+pub(crate) use posterior::{Evaluated, Posterior, Way, rank, weigh};
 pub(crate) use predict::{depends_at_rest, is_by_hand};
 
 #[cfg(test)]

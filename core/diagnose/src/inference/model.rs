@@ -2,16 +2,16 @@
 
 use std::borrow::Cow;
 use std::cell::OnceCell;
-use std::rc::Rc;
 
 use super::causes::{Fault, Look, faults, look};
+use super::complaint::Felt;
 use super::condition::{Condition, Setting};
 use super::layout::{DriveParts, Layout};
-use super::vacuum::{AtMounts, WorkedOut};
+use super::learning::learn;
+use super::vacuum::Behaviour;
 use crate::faults::{Effect, FaultData, data};
 use crate::{
-    Circuit, EngineState, Feed, Reading, Situation, SourceKind, Switched, TestId, TestKind, VacuumMeans,
-    Window,
+    Circuit, EngineState, Feed, Situation, SourceKind, Switched, TestId, TestKind, VacuumMeans, Window,
 };
 
 /// A circuit in a situation, its faults, and what is not known of it.
@@ -30,12 +30,10 @@ pub(crate) struct Model<'a> {
     pub pace: [(f64, f64); 5],
     /// What the gauge adds to the uncertainty of a drop, kPa.
     pub gauge_u: f64,
-    /// Vacuum that was read at the valve's inlet, kPa, if it was any to speak of.
-    pub seen_source: Option<f64>,
     /// Share of looked-over sound parts that show each state.
     pub sound_look: Look,
-    /// What vacuum does at work where only the electric side is at fault.
-    sound_vacuum: WorkedOut,
+    /// What symptoms make people complain of.
+    pub felt: Felt,
 }
 
 /// The state of every component under a supposed cause.
@@ -44,15 +42,15 @@ pub(crate) struct World {
     pub conditions: Vec<Condition>,
     /// The faults at work, as numbers in [`Model::faults`].
     pub faults: Vec<usize>,
-    pub(super) worked_out: WorkedOut,
+    /// The meter shows nothing, whatever it is held to.
+    pub meter_dead: bool,
 }
 
-/// A world in a setting, with what its vacuum does at work, worked out once when first asked for.
+/// A world in a setting, with what it does at work, worked out once when first asked for.
 pub(crate) struct Case<'w> {
     pub world: Cow<'w, World>,
     pub setting: Setting,
-    idle: OnceCell<Rc<AtMounts>>,
-    in_gear: OnceCell<Rc<AtMounts>>,
+    behaviour: OnceCell<Behaviour>,
 }
 
 impl<'w> Case<'w> {
@@ -65,26 +63,14 @@ impl<'w> Case<'w> {
         Self {
             world,
             setting,
-            idle: OnceCell::new(),
-            in_gear: OnceCell::new(),
+            behaviour: OnceCell::new(),
         }
     }
 
-    /// What the mounts get with the engine in a state; an engine that stands still makes nothing.
-    pub fn at_mounts(&self, model: &Model<'_>, engine: EngineState) -> &AtMounts {
-        let cell = if engine == EngineState::InGear {
-            &self.in_gear
-        } else {
-            &self.idle
-        };
-        cell.get_or_init(|| {
-            let running = if engine == EngineState::InGear {
-                engine
-            } else {
-                EngineState::Idle
-            };
-            model.at_mounts(&self.world, self.setting, running)
-        })
+    /// What it does at work.
+    pub fn behaviour(&self, model: &Model<'_>) -> &Behaviour {
+        self.behaviour
+            .get_or_init(|| model.behaviour(&self.world, &model.pulls(&self.world, self.setting)))
     }
 }
 
@@ -101,7 +87,8 @@ impl<'a> Model<'a> {
     pub fn new(circuit: &'a Circuit, situation: &'a Situation) -> Self {
         let data = data();
         let layout = Layout::new(circuit);
-        let faults = faults(&layout, data);
+        let mut faults = faults(&layout, data);
+        learn(&mut faults, &situation.learned, &data.learning);
         let ambient = situation.ambient().value / 1_000.0;
         let figures = &data.physics;
         let source = match circuit.properties.source {
@@ -128,23 +115,9 @@ impl<'a> Model<'a> {
             source,
             pace: pace(situation, data),
             gauge_u: situation.instruments.gauge.u_drop() * situation.instruments.gauge.unit_pa() / 1_000.0,
-            seen_source: None,
+            felt: Felt::new(data),
             sound_look: look(&data.signs_when_sound),
-            sound_vacuum: WorkedOut::default(),
         }
-    }
-
-    /// The same, with what the readings say about the source taken as what it makes.
-    pub fn knowing(mut self, readings: &[&Reading]) -> Self {
-        let gauge = readings
-            .iter()
-            .rev()
-            .filter(|r| r.test.kind == TestKind::Source)
-            .find_map(|r| r.number("gauge"));
-        self.seen_source = gauge
-            .map(|pa| pa / 1_000.0)
-            .filter(|kpa| *kpa > 0.3 * self.source.0 && *kpa < self.ambient);
-        self
     }
 
     /// The world with these faults at these sizes.
@@ -158,17 +131,11 @@ impl<'a> Model<'a> {
                 }
             }
         }
-        let vacuum_is_sound = faults
-            .iter()
-            .all(|f| self.faults[f.0].effects.iter().all(Effect::is_electric));
+        let meter_dead = |f: &(usize, f64)| self.faults[f.0].effects.contains(&Effect::MeterDead);
         World {
             conditions,
             faults: faults.iter().map(|f| f.0).collect(),
-            worked_out: if vacuum_is_sound {
-                Rc::clone(&self.sound_vacuum)
-            } else {
-                WorkedOut::default()
-            },
+            meter_dead: faults.iter().any(meter_dead),
         }
     }
 

@@ -6,14 +6,29 @@ use super::model::Model;
 use crate::{Answer, EngineState, LookState, Reading, TestId, TestKind, Value as Read};
 
 /// One reading, or a reading that could be made.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, PartialEq)]
 pub(crate) struct Observation {
     pub test: TestId,
     pub engine: EngineState,
     pub hot: bool,
     pub connected: Option<bool>,
     pub seen: Seen,
+    /// Vacuum that was read at the valve's inlet in this job, kPa, if it was any to speak of.
+    pub seen_source: Option<f64>,
     pub(super) scope: Option<HoldScope>,
+}
+
+impl Observation {
+    /// A number among the values seen.
+    pub fn number(&self, key: &str) -> Option<f64> {
+        let Seen::Fields(values) = &self.seen else {
+            return None;
+        };
+        values.iter().find_map(|(k, v)| match v {
+            Value::Number(x) if k == key => Some(*x),
+            _ => None,
+        })
+    }
 }
 
 /// What was seen.
@@ -31,6 +46,8 @@ pub(crate) enum Seen {
 
 /// Numbers that differ by less than this share count as the same when outcomes are imagined.
 const ALIKE: f64 = 0.15;
+/// A source is taken as read from this share of its usual vacuum on.
+const SOURCE_SEEN: f64 = 0.3;
 /// Least difference on the 0–3 scale that counts as a change.
 const SCALE_STEP: f64 = 1.0;
 /// Least ratio of vibration levels that counts as a change. Source: from memory, under 1.2 times is no effect.
@@ -60,6 +77,24 @@ impl Model<'_> {
     pub(crate) fn complained(&self) -> Option<Observation> {
         let test = TestId::of(TestKind::Complaint);
         (!self.situation.complaint.is_empty()).then(|| self.imagine(&test, Seen::Complaint))
+    }
+
+    /// What all readings of a job say; those that were not done say nothing. Where the source was read, what arrives is
+    /// compared with that.
+    pub(crate) fn observe_all(&self, readings: &[&Reading]) -> Vec<Observation> {
+        let mut seen: Vec<Observation> = readings.iter().filter_map(|r| self.observe(r)).collect();
+        let source = seen.iter().rev().filter(|o| o.test.kind == TestKind::Source);
+        let source = source
+            .filter_map(|o| o.number("gauge"))
+            .next()
+            .filter(|kpa| *kpa > SOURCE_SEEN * self.source.0 && *kpa < self.ambient);
+        for observation in &mut seen {
+            if matches!(observation.test.kind, TestKind::Delivered | TestKind::SwitchOver) {
+                observation.seen_source = source;
+            }
+        }
+        seen.extend(self.complained());
+        seen
     }
 
     /// What a reading says, or nothing where it was not done.
@@ -104,6 +139,7 @@ impl Model<'_> {
             connected: reading.state.connected,
             scope: self.hold_scope(&reading.test),
             test: reading.test.clone(),
+            seen_source: None,
             seen,
         })
     }
@@ -116,6 +152,7 @@ impl Model<'_> {
             connected: None,
             scope: self.hold_scope(test),
             test: test.clone(),
+            seen_source: None,
             seen,
         }
     }

@@ -1,11 +1,15 @@
 //! What each test should show under a supposed cause, and how likely a reading is then.
 
+use super::causes::Fault;
+use super::complaint::Told;
 use super::condition::Setting;
 use super::electric::Electric;
 use super::expect::{Expect, Value};
 use super::model::{Case, Model, World};
 use super::observation::{Observation, Seen};
-use crate::{EngineState, TestKind};
+use super::vacuum::{AtMounts, AtWork as ValveAtWork, Behaviour, MountAtWork};
+use crate::faults::Stuck;
+use crate::{EngineState, TestId, TestKind, ValveRest};
 
 /// The values of one test, by key; several sets where it can be meant in several ways, with their probabilities.
 pub(crate) type Fields = Vec<(f64, Vec<(&'static str, Expect)>)>;
@@ -19,23 +23,27 @@ pub(crate) enum Depends {
     Signs,
     /// The circuit's electric setting.
     Electric,
-    /// The size of a leak at work, and the setting.
+    /// The size of a leak at work, and what the electric side does.
     Work,
+    /// The same, what is felt of the faults themselves, and what vacuum does to the mounts.
+    Told,
 }
 
 /// What a test's likelihood depends on.
-pub(crate) fn depends(seen: &Seen, test: TestKind) -> Depends {
-    match (seen, test) {
+pub(crate) fn depends(seen: &Seen, test: &TestId) -> Depends {
+    match (seen, test.kind) {
+        (_, TestKind::Shake) if test.part.is_some() => Depends::Signs,
         (Seen::Hold(_), _) => Depends::Rest,
         (Seen::Look(_), _) => Depends::Signs,
-        (Seen::Complaint, _) => Depends::Work,
+        (Seen::Complaint, _) | (_, TestKind::Complaint | TestKind::Codes) => Depends::Told,
         (
             _,
             TestKind::MountLook
             | TestKind::MountMove
             | TestKind::IdleQuality
             | TestKind::Wiggle
-            | TestKind::ProveMeter
+            | TestKind::ValveOff
+            | TestKind::ValveOn
             | TestKind::Flow,
         ) => Depends::Signs,
         (
@@ -47,6 +55,7 @@ pub(crate) fn depends(seen: &Seen, test: TestKind) -> Depends {
             | TestKind::ValveVolts
             | TestKind::ControlPin
             | TestKind::ControlWire
+            | TestKind::ProveMeter
             | TestKind::Coil,
         ) => Depends::Electric,
         _ => Depends::Work,
@@ -55,34 +64,12 @@ pub(crate) fn depends(seen: &Seen, test: TestKind) -> Depends {
 
 /// Whether an observation is of the circuit at rest: a hold test.
 pub(crate) fn depends_at_rest(seen: &Observation) -> bool {
-    depends(&seen.seen, seen.test.kind) == Depends::Rest
-}
-
-/// Whether an observation is of the electric side, by a meter.
-pub(crate) fn depends_on_meter(seen: &Observation) -> bool {
-    depends(&seen.seen, seen.test.kind) == Depends::Electric
+    depends(&seen.seen, &seen.test) == Depends::Rest
 }
 
 /// Whether an observation is of something seen or felt by hand, the same in any setting.
 pub(crate) fn is_by_hand(seen: &Observation) -> bool {
-    depends(&seen.seen, seen.test.kind) == Depends::Signs
-}
-
-impl Observation {
-    /// Whether the observation can't tell two settings apart. `electric`: some fault changes the electric side.
-    pub(crate) fn is_blind_to(&self, electric: bool, a: Setting, b: Setting) -> bool {
-        let wired = a.ground_switched == b.ground_switched && a.ignition_fed == b.ignition_fed;
-        let windowed = a.window_at_idle == b.window_at_idle;
-        let softens = a.softens == b.softens;
-        let complaint = matches!(self.seen, Seen::Complaint) || self.test.kind == TestKind::Complaint;
-        match depends(&self.seen, self.test.kind) {
-            Depends::Rest | Depends::Signs => true,
-            Depends::Electric => wired && windowed,
-            // With sound electrics it doesn't matter how they are wired; a complaint is felt with the window met.
-            Depends::Work if complaint => softens && (wired || !electric),
-            Depends::Work => windowed && (wired || !electric),
-        }
-    }
+    depends(&seen.seen, &seen.test) == Depends::Signs
 }
 
 impl Model<'_> {
@@ -91,7 +78,15 @@ impl Model<'_> {
         let tested = seen.test.part.as_ref().and_then(|id| self.layout.number(id));
         faults.iter().any(|f| {
             let fault = &self.faults[*f];
-            match depends(&seen.seen, seen.test.kind) {
+            match depends(&seen.seen, &seen.test) {
+                Depends::Signs
+                    if matches!(
+                        seen.test.kind,
+                        TestKind::Shake | TestKind::ValveOff | TestKind::ValveOn
+                    ) =>
+                {
+                    self.moves_with(seen, fault)
+                }
                 Depends::Rest => fault.part.is_some_and(|part| {
                     Some(part) == self.layout.tester || seen.scope.as_ref().is_some_and(|s| s.contains(part))
                 }),
@@ -101,9 +96,7 @@ impl Model<'_> {
                         && (fault.part.is_none() || tested.is_none() || fault.part == tested)
                 }
                 Depends::Electric => fault.is_electric(),
-                Depends::Work if matches!(seen.test.kind, TestKind::Complaint | TestKind::Codes) => {
-                    !fault.tester
-                }
+                Depends::Told => !fault.tester,
                 Depends::Work => !fault.tester && !fault.effects.is_empty(),
             }
         })
@@ -112,19 +105,15 @@ impl Model<'_> {
     /// Probability (density) of an observation in a world. Readings of the same test are comparable with each other only.
     pub(crate) fn likelihood(&self, seen: &Observation, case: &Case<'_>) -> f64 {
         match &seen.seen {
-            Seen::Hold(hold) => seen
-                .scope
-                .as_ref()
-                .map_or(1.0, |scope| self.hold_likelihood(&case.world, scope, hold)),
+            Seen::Hold(hold) => seen.scope.as_ref().map_or(1.0, |scope| {
+                self.hold_likelihood(self.under_vacuum(&case.world, scope).0, hold)
+            }),
             Seen::Look(parts) => self.look(&case.world, parts),
-            Seen::Complaint => self.complaints(case),
-            Seen::Fields(values) => {
-                let battery = values.iter().find_map(|(k, v)| match v {
-                    Value::Number(x) if k == "battery" => Some(*x),
-                    _ => None,
-                });
-                self.values_likelihood(values, &self.fields(seen, case, battery))
+            Seen::Complaint => {
+                let told = self.told(&case.world.faults);
+                self.complaints(case.behaviour(self), &told, case.setting.softens)
             }
+            Seen::Fields(values) => self.values_likelihood(values, &self.fields(seen, case)),
         }
     }
 
@@ -141,55 +130,91 @@ impl Model<'_> {
     }
 
     /// What a test should show in a world.
-    pub(crate) fn fields(&self, seen: &Observation, case: &Case<'_>, battery: Option<f64>) -> Fields {
-        let (world, setting) = (&*case.world, case.setting);
-        let test = &seen.test;
-        let one = |fields| vec![(1.0, fields)];
-        match test.kind {
-            TestKind::Source
-            | TestKind::Delivered
-            | TestKind::SwitchOver
-            | TestKind::Bypass
-            | TestKind::Shake
-            | TestKind::ValveOff
-            | TestKind::ValveOn => one(self.vacuum_fields(seen, case)),
-            TestKind::Flow => {
-                let part = test.part.as_ref().and_then(|id| self.layout.number(id));
-                one(vec![(
-                    "free",
-                    Expect::Yes(if world.of(part).blocks { 0.0 } else { 1.0 }),
-                )])
+    pub(crate) fn fields(&self, seen: &Observation, case: &Case<'_>) -> Fields {
+        match depends(&seen.seen, &seen.test) {
+            Depends::Work => self.work_fields(seen, case.behaviour(self)),
+            Depends::Told => {
+                let told = self.told(&case.world.faults);
+                vec![(
+                    1.0,
+                    self.told_fields(seen, case.behaviour(self), &told, case.setting.softens),
+                )]
             }
-            TestKind::Complaint => one(vec![("present", self.reproduced(case))]),
-            TestKind::Codes
-            | TestKind::IdleQuality
-            | TestKind::MountLook
-            | TestKind::MountMove
-            | TestKind::Wiggle => one(self.sign_fields(seen, case)),
-            TestKind::SupplyVolts
-            | TestKind::SupplyLoaded
-            | TestKind::Fuse
-            | TestKind::PowerWire
-            | TestKind::ValveVolts
-            | TestKind::ControlPin
-            | TestKind::ControlWire
-            | TestKind::Coil => self.electric_fields(seen, world, setting, battery),
-            TestKind::Look | TestKind::HandPump | TestKind::Hold | TestKind::ProveMeter => one(Vec::new()),
+            Depends::Electric => self.electric_fields(seen, &case.world, case.setting),
+            Depends::Signs if seen.test.kind == TestKind::Flow => {
+                let part = seen.test.part.as_ref().and_then(|id| self.layout.number(id));
+                let free = if case.world.of(part).blocks { 0.0 } else { 1.0 };
+                vec![(1.0, vec![("free", Expect::Yes(free))])]
+            }
+            Depends::Signs if seen.test.kind == TestKind::Shake => {
+                vec![(1.0, vec![("changes", self.shake_of_mount(seen, &case.world))])]
+            }
+            Depends::Signs if matches!(seen.test.kind, TestKind::ValveOff | TestKind::ValveOn) => {
+                vec![(1.0, self.bench_fields(seen, &case.world, case.setting))]
+            }
+            Depends::Signs if seen.test.kind != TestKind::Look => {
+                vec![(1.0, self.sign_fields(seen, &case.world.faults))]
+            }
+            Depends::Signs | Depends::Rest => vec![(1.0, Vec::new())],
         }
     }
 
-    fn electric_fields(
+    /// What a complaint tried out, or stored codes, should be.
+    pub(super) fn told_fields(
         &self,
         seen: &Observation,
-        world: &World,
-        setting: Setting,
-        battery: Option<f64>,
-    ) -> Fields {
+        behaviour: &Behaviour,
+        told: &Told,
+        softens: bool,
+    ) -> Vec<(&'static str, Expect)> {
+        if seen.test.kind == TestKind::Codes {
+            vec![("list", self.code_stored(behaviour, told))]
+        } else {
+            vec![("present", self.reproduced(behaviour, told, softens))]
+        }
+    }
+
+    /// What a meter should show. A dead one shows nothing; on the AC range one shows no volts.
+    pub(super) fn electric_fields(&self, seen: &Observation, world: &World, setting: Setting) -> Fields {
+        let mut sets = self.meter_fields(seen, world, setting);
+        if world.meter_dead {
+            for (_, expect) in sets.iter_mut().flat_map(|(_, fields)| fields) {
+                *expect = expect.unseen();
+            }
+            return sets;
+        }
+        let ac = self.data.rates.ac_slip.value;
+        let volts = |fields: &[(&'static str, Expect)]| -> Vec<(&'static str, Expect)> {
+            let unseen = |(key, expect): &(&'static str, Expect)| match expect {
+                Expect::Volts { .. } => (*key, expect.unseen()),
+                other => (*key, *other),
+            };
+            fields.iter().map(unseen).collect()
+        };
+        let has_volts =
+            |fields: &[(&'static str, Expect)]| fields.iter().any(|(_, e)| matches!(e, Expect::Volts { .. }));
+        if let Some((_, first)) = sets.first().filter(|(_, fields)| has_volts(fields)) {
+            let unseen = (ac, volts(first));
+            sets.iter_mut().for_each(|(p, _)| *p *= 1.0 - ac);
+            sets.push(unseen);
+        }
+        sets
+    }
+
+    fn meter_fields(&self, seen: &Observation, world: &World, setting: Setting) -> Fields {
+        let battery = seen.number("battery");
         let Some(drive) = self.drive_of(&seen.test) else {
             return vec![(1.0, Vec::new())];
         };
         let with = |engine| Electric::new(self, world, drive, setting, engine, battery);
         let now = with(seen.engine);
+        let out = || {
+            let out = Setting {
+                window_at_idle: false,
+                ..setting
+            };
+            Electric::new(self, world, drive, out, EngineState::Idle, battery)
+        };
         let one = |fields| vec![(1.0, fields)];
         match seen.test.kind {
             TestKind::SupplyVolts => {
@@ -223,23 +248,25 @@ impl Model<'_> {
                     (with_terminal, fields(true)),
                 ]
             }
-            TestKind::ValveVolts => {
-                let (open, plugged) = now.across_pins();
+            TestKind::ValveVolts => self.unless_out(&now, &out(), |electric| {
+                let (open, plugged) = electric.across_pins();
                 let volts = if seen.connected == Some(true) {
                     plugged
                 } else {
                     open
                 };
-                one(vec![("volts", volts), ("plugged_v", plugged)])
-            }
+                vec![("volts", volts), ("plugged_v", plugged)]
+            }),
             TestKind::ControlPin => {
                 // Off means out of the window, with the feed still there.
-                let out = Setting {
-                    window_at_idle: false,
-                    ..setting
-                };
-                let off = Electric::new(self, world, drive, out, EngineState::Idle, battery);
-                one(vec![("off_v", off.control_pin()), ("on_v", now.control_pin())])
+                let off = out();
+                self.unless_out(&now, &off, |electric| {
+                    vec![("off_v", off.control_pin()), ("on_v", electric.control_pin())]
+                })
+            }
+            TestKind::ProveMeter => {
+                let (ohms, volts) = now.proved();
+                one(vec![("ohms", ohms), ("battery", volts)])
             }
             TestKind::ControlWire => {
                 let (ohms, ground, battery) = now.control_wire();
@@ -257,28 +284,60 @@ impl Model<'_> {
         }
     }
 
-    fn vacuum_fields(&self, seen: &Observation, case: &Case<'_>) -> Vec<(&'static str, Expect)> {
-        let (world, setting) = (&*case.world, case.setting);
+    /// What shows now, and with a small chance what shows while the module works no valve: read too soon, or too late.
+    fn unless_out<T>(&self, now: &T, out: &T, fields: impl Fn(&T) -> Vec<(&'static str, Expect)>) -> Fields {
+        let slip = self.data.rates.state_slip.value;
+        vec![(1.0 - slip, fields(now)), (slip, fields(out))]
+    }
+
+    /// What a test with the engine running, or of a valve by itself, should show.
+    pub(super) fn work_fields(&self, seen: &Observation, behaviour: &Behaviour) -> Fields {
         let Some(drive) = self.drive_of(&seen.test) else {
-            return Vec::new();
+            return vec![(1.0, Vec::new())];
         };
+        let one = |fields| vec![(1.0, fields)];
+        let now = behaviour.at(seen.engine);
+        let gauge = |at: &AtMounts| {
+            at.valve(drive.valve)
+                .map(|work| self.gauge_fields(seen, behaviour.weak_source, work))
+                .unwrap_or_default()
+        };
+        match seen.test.kind {
+            TestKind::Source => one(gauge(now)),
+            TestKind::Delivered | TestKind::SwitchOver => self.unless_out(now, &behaviour.out, gauge),
+            TestKind::Bypass => {
+                let starved = self.data.physics.starved_below.value;
+                let gains = |m: &&MountAtWork| m.reached && !m.dead && m.on < starved;
+                let mounts = &now.mounts;
+                let felt = self.felt(mounts.iter().filter(gains).count(), mounts.len());
+                one(vec![("changes", felt)])
+            }
+            TestKind::Shake => one(vec![("changes", self.shake(seen, behaviour))]),
+            _ => one(Vec::new()),
+        }
+    }
+
+    /// What a gauge at a valve should show.
+    fn gauge_fields(&self, seen: &Observation, weak: bool, work: ValveAtWork) -> Vec<(&'static str, Expect)> {
         let figures = &self.data.physics;
-        let level = self.source.0;
-        let at_mounts = case.at_mounts(self, seen.engine);
-        let Some(work) = at_mounts.valve(drive.valve) else {
-            return Vec::new();
-        };
+        let (level, level_sd) = self.source;
         // Where the source was read, what arrives is compared with that; else with what sources make.
-        let (times, level_sd) = match self.seen_source {
-            Some(seen) if work.inlet > 0.3 * level => (seen / work.inlet, 0.0),
-            _ => (1.0, self.source.1),
+        let (times, level_sd) = match seen.seen_source {
+            Some(seen) if work.inlet > SOME * level => (seen / work.inlet, 0.0),
+            _ => (1.0, level_sd),
         };
-        let vacuum = |kpa: f64| {
+        let weak_sd = if weak {
+            figures.weak_source_share.sd / figures.weak_source_share.value
+        } else {
+            0.0
+        };
+        let vacuum = |kpa: f64, more_sd: f64| {
             let share = kpa / level.max(1.0);
-            let sd = (level_sd * share).hypot(figures.delivered_sd_kpa.value * (0.3 + 0.7 * share));
+            let sd = level_sd.hypot(weak_sd * level) * share;
+            let sd = sd.hypot(figures.delivered_sd_kpa.value * (0.3 + 0.7 * share));
             Expect::Vacuum {
                 mean: kpa * times,
-                sd,
+                sd: sd.hypot(more_sd),
                 range: self.ambient,
             }
         };
@@ -286,105 +345,112 @@ impl Model<'_> {
             median: figure.value,
             log10_sd: figure.log10_sd,
         };
-        let some = |kpa: f64| kpa > 0.3 * level;
+        let some = |kpa: f64| kpa > SOME * level;
         match seen.test.kind {
             TestKind::Source => {
                 let (prior, sd) = self.source;
                 let share = work.inlet / level.max(1.0);
                 let expect = Expect::Vacuum {
                     mean: prior * share,
-                    sd: (sd * share).hypot(figures.delivered_sd_kpa.value * 0.3),
+                    sd: (sd.hypot(weak_sd * level) * share).hypot(figures.delivered_sd_kpa.value * 0.3),
                     range: self.ambient,
                 };
-                vec![
-                    ("gauge", expect),
-                    ("felt", Expect::Yes(if some(work.inlet) { 1.0 } else { 0.05 })),
-                ]
+                let felt = if some(work.inlet) { 1.0 } else { 0.05 };
+                vec![("gauge", expect), ("felt", Expect::Yes(felt))]
             }
             TestKind::Delivered => {
-                let mut fields = vec![("gauge", vacuum(work.on))];
+                let mut fields = vec![("gauge", vacuum(work.on, 0.0))];
                 if some(work.on) {
                     fields.push(("seconds", seconds(figures.arrive_s)));
                 }
                 fields
             }
-            TestKind::SwitchOver => {
-                let mut fields = vec![("gauge", vacuum(work.off))];
-                if some(work.on) && work.off < 0.5 * work.on {
-                    fields.push((
-                        "seconds",
-                        seconds(if work.vents {
-                            figures.vent_s
-                        } else {
-                            figures.vent_blocked_s
-                        }),
-                    ));
+            _ => {
+                let blocked = !work.vents && work.off > 0.0 && work.off < work.on;
+                let more_sd = if blocked {
+                    figures.vent_blocked_keeps.sd * work.on
+                } else {
+                    0.0
+                };
+                let mut fields = vec![("gauge", vacuum(work.off, more_sd))];
+                if some(work.on) && blocked {
+                    fields.push(("seconds", seconds(figures.vent_blocked_s)));
+                } else if some(work.on) && work.off < 0.5 * work.on {
+                    fields.push(("seconds", seconds(figures.vent_s)));
                 }
                 fields
             }
-            TestKind::Bypass => {
-                let mounts = &case.at_mounts(self, seen.engine).mounts;
-                let gains = |m: &&super::vacuum::MountAtWork| {
-                    m.reached && !m.dead && m.on < figures.starved_below.value
-                };
-                vec![(
-                    "changes",
-                    self.felt(mounts.iter().filter(gains).count(), mounts.len()),
-                )]
-            }
-            TestKind::Shake => vec![("changes", self.shake(seen, case))],
-            TestKind::ValveOff => {
-                let valve = world.of(Some(drive.valve));
-                let open = self.at_rest_open(world, drive.valve);
-                let seat = valve.seat_leak / (valve.seat_leak + SEAT_FELT);
-                vec![
-                    ("passes", Expect::Yes(if open { 1.0 } else { seat })),
-                    (
-                        "vents",
-                        Expect::Yes(if open || valve.vent_blocked { 0.0 } else { 1.0 }),
-                    ),
-                ]
-            }
-            TestKind::ValveOn => {
-                let valve = world.of(Some(drive.valve));
-                let powered =
-                    Electric::new(self, world, drive, setting, EngineState::Off, None).moves_on_jumper();
-                let moves = powered && valve.stuck.is_none();
-                let open = moves != self.at_rest_open(world, drive.valve);
-                let vent = valve.vent_leak / (valve.vent_leak + SEAT_FELT);
-                vec![
-                    ("passes", Expect::Yes(if open { 1.0 } else { 0.0 })),
-                    ("clicks", Expect::Yes(if moves { 0.97 } else { 0.03 })),
-                    ("vents", Expect::Yes(if open { vent } else { 1.0 })),
-                ]
-            }
-            _ => Vec::new(),
         }
     }
 
-    fn at_rest_open(&self, world: &World, valve: usize) -> bool {
-        match world.of(Some(valve)).stuck {
-            Some(position) => position == crate::faults::Stuck::Open,
-            None => self.layout.circuit.properties.rest == crate::ValveRest::Open,
-        }
+    fn shake(&self, seen: &Observation, behaviour: &Behaviour) -> Expect {
+        let mounts = &behaviour.at(seen.engine).mounts;
+        let starved = self.data.physics.starved_below.value;
+        self.felt(
+            mounts.iter().filter(|m| !m.dead && m.on >= starved).count(),
+            mounts.len(),
+        )
     }
 
-    fn shake(&self, seen: &Observation, case: &Case<'_>) -> Expect {
-        match seen.test.part.as_ref().and_then(|id| self.layout.number(id)) {
-            Some(mount) => {
-                let condition = case.world.of(Some(mount));
-                let works = !condition.dead && condition.leak < PUMPED_AGAINST;
-                self.felt(usize::from(works), 1)
-            }
-            None => {
-                let mounts = &case.at_mounts(self, seen.engine).mounts;
-                let starved = self.data.physics.starved_below.value;
-                self.felt(
-                    mounts.iter().filter(|m| !m.dead && m.on >= starved).count(),
-                    mounts.len(),
-                )
-            }
+    /// Whether one mount changes under a hand pump.
+    fn shake_of_mount(&self, seen: &Observation, world: &World) -> Expect {
+        let condition = world.of(self.tested(seen));
+        let share = if condition.dead {
+            0.0
+        } else {
+            PUMPED_AGAINST / (PUMPED_AGAINST + condition.leak)
+        };
+        Expect::Yes(self.data.rates.shake_felt.value * share + UNFELT * (1.0 - share))
+    }
+
+    fn tested(&self, seen: &Observation) -> Option<usize> {
+        seen.test.part.as_ref().and_then(|id| self.layout.number(id))
+    }
+
+    /// Whether a fault changes what a mount under a hand pump, or a valve by itself, does.
+    fn moves_with(&self, seen: &Observation, fault: &Fault) -> bool {
+        if seen.test.kind == TestKind::Shake {
+            return fault.part.is_some() && fault.part == self.tested(seen);
         }
+        let drive = self.drive_of(&seen.test);
+        fault.part.is_some() && drive.is_some_and(|d| fault.part == Some(d.valve) || fault.part == d.coil)
+    }
+
+    /// What a valve by itself should show under a hand pump, off or on a jumper.
+    fn bench_fields(
+        &self,
+        seen: &Observation,
+        world: &World,
+        setting: Setting,
+    ) -> Vec<(&'static str, Expect)> {
+        let Some(drive) = self.drive_of(&seen.test) else {
+            return Vec::new();
+        };
+        let valve = world.of(Some(drive.valve));
+        let rest_open = match valve.stuck {
+            Some(position) => position == Stuck::Open,
+            None => self.layout.circuit.properties.rest == ValveRest::Open,
+        };
+        let felt = |leak: f64| leak / (leak + SEAT_FELT);
+        if seen.test.kind == TestKind::ValveOff {
+            let passes = if rest_open { 1.0 } else { felt(valve.seat_leak) };
+            let vents = if rest_open || valve.vent_blocked { 0.0 } else { 1.0 };
+            return vec![("passes", Expect::Yes(passes)), ("vents", Expect::Yes(vents))];
+        }
+        let fed = Electric::new(self, world, drive, setting, EngineState::Off, None).moves_on_jumper();
+        let moves = fed && valve.stuck.is_none();
+        let open = moves != rest_open;
+        let (passes, vents) = if open {
+            (1.0, felt(valve.vent_leak))
+        } else {
+            (0.0, 1.0)
+        };
+        let clicks = if moves { CLICKS } else { 1.0 - CLICKS };
+        vec![
+            ("passes", Expect::Yes(passes)),
+            ("clicks", Expect::Yes(clicks)),
+            ("vents", Expect::Yes(vents)),
+        ]
     }
 
     /// Whether a change is felt when so many of the mounts change.
@@ -396,7 +462,12 @@ impl Model<'_> {
 
 /// Leak through a seat or vent that is felt in half the cases, std cm³/min. Source: from memory.
 const SEAT_FELT: f64 = 100.0;
-/// Leak against which a hand pump still works a mount, std cm³/min. Source: worked out from 50 strokes of 15 cm³ a minute.
+/// Leak against which a hand pump works a mount in half the cases, std cm³/min. Source: worked out from 50 strokes of
+/// 15 cm³ a minute.
 const PUMPED_AGAINST: f64 = 300.0;
+/// A valve that moves is heard so often, and one that doesn't is not.
+const CLICKS: f64 = 0.97;
+/// Share of the source's vacuum from which on there is some.
+const SOME: f64 = 0.3;
 /// Share of people who feel a change where there is none. Source: from memory.
-pub(super) const UNFELT: f64 = 0.07;
+const UNFELT: f64 = 0.07;

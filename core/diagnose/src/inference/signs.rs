@@ -1,9 +1,11 @@
 //! What can be seen or felt by hand: signs, each with the share of cars that show it.
 
+use super::complaint::Told;
 use super::expect::Expect;
-use super::model::{Case, Model, World};
+use super::model::{Model, World};
 use super::observation::Observation;
-use crate::{EngineState, LookState, TestKind};
+use super::vacuum::Behaviour;
+use crate::{LookState, TestKind};
 
 /// Share of sound parts with a sign that the data does not list. Source: from memory.
 const UNLISTED_SIGN: f64 = 0.005;
@@ -45,6 +47,21 @@ impl Model<'_> {
         likelihood
     }
 
+    /// Whether a code is stored.
+    pub(super) fn code_stored(&self, behaviour: &Behaviour, told: &Told) -> Expect {
+        let seen = if behaviour.in_gear.fault_seen {
+            1.0 - CODE_STORED
+        } else {
+            1.0
+        };
+        Expect::Yes(1.0 - told.no_code * seen)
+    }
+
+    /// Share of cars that store no code by these faults themselves.
+    pub(super) fn no_code(&self, faults: &[usize]) -> f64 {
+        1.0 - self.sign("codes.list", faults.iter().copied())
+    }
+
     /// Share of cars that show a sign with these faults.
     fn sign(&self, key: &str, faults: impl Iterator<Item = usize>) -> f64 {
         let base = self
@@ -60,13 +77,12 @@ impl Model<'_> {
         1.0 - (1.0 - base) * hidden
     }
 
-    pub(super) fn sign_fields(&self, seen: &Observation, case: &Case<'_>) -> Vec<(&'static str, Expect)> {
+    pub(super) fn sign_fields(&self, seen: &Observation, faults: &[usize]) -> Vec<(&'static str, Expect)> {
         let part = seen.test.part.as_ref().and_then(|id| self.layout.number(id));
         let here =
             |f: &usize| self.faults[*f].part.is_none() || part.is_none() || self.faults[*f].part == part;
-        let faults: Vec<usize> = case.world.faults.iter().copied().filter(here).collect();
+        let faults: Vec<usize> = faults.iter().copied().filter(here).collect();
         let keys: &[&'static str] = match seen.test.kind {
-            TestKind::Codes => &["list"],
             TestKind::IdleQuality => &["rough", "steady", "rpm"],
             TestKind::MountLook => &["torn", "wet", "sag_mm"],
             TestKind::MountMove => &["clunk", "gap_opens"],
@@ -86,10 +102,7 @@ impl Model<'_> {
                 };
                 return (*key, expect);
             }
-            let mut p = self.sign(&name, faults.iter().copied());
-            if seen.test.kind == TestKind::Codes && case.at_mounts(self, EngineState::InGear).fault_seen {
-                p = 1.0 - (1.0 - p) * (1.0 - CODE_STORED);
-            }
+            let p = self.sign(&name, faults.iter().copied());
             (
                 *key,
                 Expect::Yes(if self.data.good_when_yes.contains(&name) {

@@ -3,6 +3,14 @@
 use proptest::prelude::*;
 use serde_json::json;
 
+use super::bayes::log_sum;
+use super::by_hand::SignRow;
+use super::causes::Size;
+use super::condition::Setting;
+use super::hold::HoldScope;
+use super::hypotheses::hypotheses;
+use super::sizes::{self, Points};
+use super::{Case, Evaluated, Memory, Model, Observation, depends_at_rest, is_by_hand, rank};
 use crate::finding::tests::{Job, jobs, sound_answers};
 use crate::{Finding, Policy, Reading, TestResult, finding};
 
@@ -169,4 +177,139 @@ proptest! {
             prop_assert!((cause.p - same.p).abs() < 1e-9);
         }
     }
+}
+
+/// An independent way: every size and setting on a plain grid, every reading looked at in the whole world of the cause.
+#[test]
+fn the_ranking_agrees_with_plain_enumeration() {
+    for name in ["leaking front mount", "open coil"] {
+        let job = job(name);
+        let (readings, ..) = job.play(Policy::Guided);
+        let readings: Vec<&Reading> = readings.iter().map(|(r, _)| r).collect();
+        let model = Model::new(&job.circuit, &job.situation);
+        let seen = model.observe_all(&readings);
+        let ranked = rank(&model, &mut Memory::default(), &seen);
+        let reference = &ranked.causes[0];
+        let base = plain(&model, &seen, &reference.faults);
+        let mut compared = 0;
+        for cause in ranked.causes.iter().filter(|c| c.p > 1e-12).step_by(17).take(40) {
+            let by_hand = plain(&model, &seen, &cause.faults) - base;
+            let prior = |c: &Evaluated| prior_ln(&model, &c.faults);
+            let ours = (cause.p / reference.p).ln() - prior(cause) + prior(reference);
+            assert!(
+                (ours - by_hand).abs() < 0.4,
+                "{name}: {:?}: {ours} against {by_hand}",
+                cause
+                    .faults
+                    .iter()
+                    .map(|f| model.faults[*f].id.to_string())
+                    .collect::<Vec<_>>()
+            );
+            compared += 1;
+        }
+        assert!(compared >= 25, "{name}: {compared}");
+    }
+}
+
+fn prior_ln(model: &Model<'_>, faults: &[usize]) -> f64 {
+    hypotheses(model)
+        .iter()
+        .find(|h| h.faults() == faults)
+        .unwrap()
+        .ln_weight
+}
+
+/// ln likelihood of everything seen, by brute force.
+fn plain(model: &Model<'_>, seen: &[Observation], faults: &[usize]) -> f64 {
+    let sizes = |at: usize| -> Vec<(f64, f64, f64)> {
+        match faults.get(at).map(|f| model.faults[*f].size()) {
+            Some(Size::Leak(spread)) => {
+                let points = Points::of_leak(spread, true);
+                let link = sizes::link(&points, model.data.physics.leak_at_work_times.0);
+                points
+                    .sizes
+                    .iter()
+                    .zip(&points.weights)
+                    .zip(link)
+                    .flat_map(|((rest, weight), row)| {
+                        sizes::at_work()
+                            .into_iter()
+                            .zip(row)
+                            .filter(|(_, p)| *p > 1e-4)
+                            .map(|(work, p)| (*rest, work, weight * p))
+                            .collect::<Vec<_>>()
+                    })
+                    .collect()
+            }
+            Some(Size::Resistance(spread)) => {
+                let points = Points::spread_over(spread, 41);
+                points
+                    .sizes
+                    .iter()
+                    .zip(&points.weights)
+                    .map(|(s, w)| (*s, *s, *w))
+                    .collect()
+            }
+            Some(Size::Needle(spread)) => {
+                let points = Points::spread_over(spread, 21);
+                let weights = points.sizes.iter().zip(&points.weights);
+                weights.map(|(s, w)| (*s, *s, *w)).collect()
+            }
+            _ => vec![(0.0, 0.0, 1.0)],
+        }
+    };
+    let (first, second) = (sizes(0), sizes(1));
+    let (by_hand, felt): (Vec<&Observation>, Vec<&Observation>) = seen.iter().partition(|o| is_by_hand(o));
+    let (at_rest, others): (Vec<&Observation>, Vec<&Observation>) =
+        felt.into_iter().partition(|o| depends_at_rest(o));
+    let of_hand: f64 = by_hand
+        .iter()
+        .map(|o| SignRow::new(model, o).of(model, faults))
+        .sum();
+    let at_times = |f: &usize, o: &Observation| {
+        let alone = o.scope.as_ref().is_some_and(HoldScope::is_one);
+        model.faults[*f].effects.iter().any(|e| e.hides_at_times(alone))
+    };
+    let likelihood = |o: &Observation, sized: &[(usize, f64)], setting: Setting| {
+        model.likelihood(o, &Case::new(&model.world(sized), setting))
+    };
+    let ln = |seen: &[&Observation], sized: [f64; 2], setting: Setting| -> f64 {
+        let sized: Vec<(usize, f64)> = faults.iter().copied().zip(sized).collect();
+        let of = |o: &&Observation| {
+            let with = likelihood(o, &sized, setting);
+            let steady: Vec<(usize, f64)> = sized.iter().copied().filter(|(f, _)| !at_times(f, o)).collect();
+            if depends_at_rest(o) && steady.len() < sized.len() {
+                0.5 * (with + likelihood(o, &steady, setting))
+            } else {
+                with
+            }
+        };
+        seen.iter().map(|o| of(o).ln()).sum()
+    };
+    // What each pair of sizes at rest and at work says is worked out once.
+    let mut known: std::collections::BTreeMap<[u64; 2], [f64; 2]> = std::collections::BTreeMap::new();
+    let mut of = |rest: bool, sizes: [f64; 2]| -> f64 {
+        let entry = known.entry(sizes.map(f64::to_bits)).or_insert([f64::NAN; 2]);
+        let at = usize::from(rest);
+        if entry[at].is_nan() {
+            entry[at] = if rest {
+                ln(&at_rest, sizes, Setting::default())
+            } else {
+                log_sum(
+                    model
+                        .settings
+                        .iter()
+                        .map(|(s, p)| p.ln() + ln(&others, sizes, *s)),
+                )
+            };
+        }
+        entry[at]
+    };
+    let mut terms = Vec::new();
+    for (rest_a, work_a, p_a) in &first {
+        for (rest_b, work_b, p_b) in &second {
+            terms.push((p_a * p_b).ln() + of(true, [*rest_a, *rest_b]) + of(false, [*work_a, *work_b]));
+        }
+    }
+    of_hand + log_sum(terms.iter().copied())
 }

@@ -1,8 +1,5 @@
 //! Where vacuum arrives, with the engine at work.
 
-use std::cell::RefCell;
-use std::rc::Rc;
-
 use super::air;
 use super::condition::Setting;
 use super::electric::Electric;
@@ -35,24 +32,37 @@ pub(crate) struct Pull {
     fault_seen: bool,
 }
 
-/// What was worked out for a world's vacuum side, by what the electric side does.
-pub(crate) type WorkedOut = Rc<RefCell<Vec<(Vec<Pull>, Rc<AtMounts>)>>>;
+/// What the electric side does to all valves: at idle, in gear, and while the module works none.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(crate) struct Pulls([Vec<Pull>; 3]);
 
 impl Model<'_> {
-    /// What the electric side does to each valve, with the engine in a state.
-    fn pulls(&self, world: &World, setting: Setting, engine: EngineState) -> Vec<Pull> {
-        let pull = |drive: &DriveParts| {
-            let electric = Electric::new(self, world, drive, setting, engine, None);
-            let energised = electric.energised();
-            // A command that never ends keeps the coil on; an ended one leaves the valve at rest.
-            let kept_on = energised && self.never_ends(world, drive, setting);
-            Pull {
-                energised,
-                kept_on,
-                fault_seen: electric.module_sees_fault(),
-            }
+    /// What the electric side does to all valves, whatever the engine does; one that stands still makes no vacuum.
+    pub(super) fn pulls(&self, world: &World, setting: Setting) -> Pulls {
+        let out = Setting {
+            window_at_idle: false,
+            ..setting
         };
-        self.layout.drives.iter().map(pull).collect()
+        let at = [
+            (setting, EngineState::Idle),
+            (setting, EngineState::InGear),
+            (out, EngineState::Idle),
+        ];
+        Pulls(at.map(|(setting, engine)| {
+            let pull = |drive| self.pull(world, drive, setting, engine);
+            self.layout.drives.iter().map(pull).collect()
+        }))
+    }
+
+    fn pull(&self, world: &World, drive: &DriveParts, setting: Setting, engine: EngineState) -> Pull {
+        let electric = Electric::new(self, world, drive, setting, engine, None);
+        let energised = electric.energised();
+        Pull {
+            energised,
+            // A command that never ends keeps the coil on; an ended one leaves the valve at rest.
+            kept_on: energised && self.never_ends(world, drive, setting),
+            fault_seen: electric.module_sees_fault(),
+        }
     }
 
     /// What a valve does. The source makes its usual vacuum.
@@ -81,10 +91,21 @@ impl Model<'_> {
                 0.0
             }
         };
+        let on = outlet(pull.energised);
+        let at_rest = outlet(pull.kept_on);
+        // A blocked vent keeps what has arrived; past a seat that leaks more comes than leaves.
+        let half = self.data.physics.seat_keeps_half_std_cm3_min.value;
+        let off = if at_rest > 0.0 {
+            at_rest
+        } else if valve.vent_blocked {
+            on * self.data.physics.vent_blocked_keeps.value
+        } else {
+            inlet * valve.seat_leak / (valve.seat_leak + half)
+        };
         AtWork {
             inlet,
-            on: outlet(pull.energised),
-            off: outlet(pull.kept_on),
+            on,
+            off,
             vents: !valve.vent_blocked && !open(pull.kept_on),
         }
     }
@@ -99,8 +120,25 @@ impl Model<'_> {
             }
     }
 
+    /// What leaks in behind each valve and before it, std cm³/min.
+    pub(super) fn leaks_at_work(&self, world: &World) -> Vec<(f64, f64)> {
+        let at = |drive: &DriveParts| {
+            let valve = world.of(Some(drive.valve));
+            let behind = self.leak_behind(world, drive.valve) + valve.leak + valve.vent_leak;
+            (behind, self.before(world, drive).map_or(0.0, |(_, leak)| leak))
+        };
+        self.layout.drives.iter().map(at).collect()
+    }
+
     /// Vacuum at the valve's inlet, kPa.
     fn inlet(&self, world: &World, drive: &DriveParts) -> f64 {
+        self.before(world, drive).map_or(0.0, |(vacuum, leak)| {
+            air::steady(vacuum, self.ambient, self.data.physics.hose_bore_mm.value, leak)
+        })
+    }
+
+    /// What the source makes, kPa, and what leaks in before the valve; nothing where the way is blocked.
+    fn before(&self, world: &World, drive: &DriveParts) -> Option<(f64, f64)> {
         let (mut vacuum, mut at) = (self.source.0, drive.valve);
         let mut leak = 0.0;
         for _ in 0..self.layout.up.len() {
@@ -109,7 +147,7 @@ impl Model<'_> {
             };
             let condition = world.of(Some(next));
             if condition.blocks || condition.misrouted {
-                return 0.0;
+                return None;
             }
             vacuum *= condition.source_share;
             // What hangs beside the way to the source, such as a reservoir.
@@ -121,27 +159,26 @@ impl Model<'_> {
             }
             at = next;
         }
-        air::steady(vacuum, self.ambient, self.data.physics.hose_bore_mm.value, leak)
+        Some((vacuum, leak))
     }
 
     /// What leaks in behind a component, as far as air gets there.
     fn leak_behind(&self, world: &World, from: usize) -> f64 {
-        let mut leak = 0.0;
-        let mut todo: Vec<usize> = self.layout.down[from].clone();
-        let mut steps = 0;
-        while let Some(part) = todo.pop() {
-            steps += 1;
-            let condition = world.of(Some(part));
-            if condition.blocks
-                || steps > self.layout.down.len()
-                || self.layout.kind(part) == ComponentKind::Valve
-            {
-                continue;
+        self.leak_within(world, from, self.layout.down.len())
+    }
+
+    /// The same, over at most so many parts in a row.
+    fn leak_within(&self, world: &World, from: usize, parts: usize) -> f64 {
+        let leak = |part: &usize| {
+            let condition = &world.conditions[*part];
+            if condition.blocks || parts == 0 || self.layout.kind(*part) == ComponentKind::Valve {
+                return 0.0;
             }
-            leak += condition.leak + self.bleed(part, condition.vent_blocked);
-            todo.extend(&self.layout.down[part]);
-        }
-        leak
+            condition.leak
+                + self.bleed(*part, condition.vent_blocked)
+                + self.leak_within(world, *part, parts - 1)
+        };
+        self.layout.down[from].iter().map(leak).sum()
     }
 
     /// What a bleed lets in on purpose.
@@ -178,15 +215,22 @@ impl Model<'_> {
         false
     }
 
-    /// What the whole circuit does at work, worked out once for each thing that the electric side does.
-    pub(super) fn at_mounts(&self, world: &World, setting: Setting, engine: EngineState) -> Rc<AtMounts> {
-        let pulls = self.pulls(world, setting, engine);
-        if let Some((_, known)) = world.worked_out.borrow().iter().find(|(p, _)| *p == pulls) {
-            return Rc::clone(known);
+    /// What a circuit does under a cause, where it is known what the electric side does.
+    pub(super) fn behaviour(&self, world: &World, pulls: &Pulls) -> Behaviour {
+        let idle = self.work_out(world, &pulls.0[0]);
+        let like_idle = |n: usize| {
+            if pulls.0[n] == pulls.0[0] {
+                idle.clone()
+            } else {
+                self.work_out(world, &pulls.0[n])
+            }
+        };
+        Behaviour {
+            in_gear: like_idle(1),
+            out: like_idle(2),
+            idle,
+            weak_source: world.conditions.iter().any(|c| c.source_share < 1.0),
         }
-        let at_mounts = Rc::new(self.work_out(world, &pulls));
-        world.worked_out.borrow_mut().push((pulls, Rc::clone(&at_mounts)));
-        at_mounts
     }
 
     fn work_out(&self, world: &World, pulls: &[Pull]) -> AtMounts {
@@ -219,6 +263,50 @@ impl Model<'_> {
         }
     }
 }
+
+/// Everything that a circuit does at work.
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) struct Behaviour {
+    pub idle: AtMounts,
+    pub in_gear: AtMounts,
+    /// At idle while the module works no valve.
+    pub out: AtMounts,
+    /// The source makes less than it should.
+    pub weak_source: bool,
+}
+
+impl Behaviour {
+    /// With the engine in a state; one that stands still makes nothing and is taken as idling.
+    pub fn at(&self, engine: EngineState) -> &AtMounts {
+        if engine == EngineState::InGear {
+            &self.in_gear
+        } else {
+            &self.idle
+        }
+    }
+
+    /// What it looks like when vacuum is told to half a percent of `full` kPa: behaviours with the same look are one.
+    pub fn look(&self, full: f64) -> Vec<u16> {
+        let mut look = Vec::with_capacity(64);
+        let share = |x: f64| (x * STEPS).round() as u16;
+        for at in [&self.idle, &self.in_gear, &self.out] {
+            for (_, valve) in &at.valves {
+                look.extend([valve.inlet, valve.on, valve.off].map(|kpa| share(kpa / full)));
+                look.push(u16::from(valve.vents));
+            }
+            for mount in &at.mounts {
+                look.extend([share(mount.on), share(mount.off)]);
+                look.push(u16::from(mount.reached) + 2 * u16::from(mount.dead));
+            }
+            look.push(u16::from(at.fault_seen));
+        }
+        look.push(u16::from(self.weak_source));
+        look
+    }
+}
+
+/// Steps in which shares are told apart.
+const STEPS: f64 = 200.0;
 
 /// What the whole circuit does at work.
 #[derive(Debug, Clone, PartialEq)]

@@ -1,22 +1,39 @@
-//! Which test next: the textbook's order, or the one that settles most a minute; and when to stop.
+//! Which test next: the textbook's order, or the one with which the finding is nearest; and when to stop.
+//!
+//! `problem.rs` is the choice as numbers alone, `search.rs` solves it, `outlook.rs` makes it from what follows from the
+//! readings, with the outcomes that `outcomes.rs` imagines and `chances.rs` weighs.
 
-mod candidates;
+mod belief;
+mod chances;
+mod choice;
+mod in_play;
+mod network;
 mod order;
-mod worth;
+mod outcomes;
+mod outlook;
+mod problem;
+mod search;
+mod what_if;
 
-pub(crate) use candidates::Candidates;
+pub use network::{Network, NetworkTest, discretised};
+pub(crate) use outlook::Outlook;
+pub use problem::{Problem, Ready, State, Trial};
+pub use search::{Choice, plan_small};
+pub use what_if::Branch;
 
-use crate::finding::{Finding, Reasoned, Remedy, Standing};
-use crate::{Arg, Circuit, Message, Reading, Situation, TestId, TestResult};
+use crate::finding::{Finding, Reasoned, Reasoner, Remedy, Standing};
+use crate::{Arg, Message, Reading, TestId, TestResult};
 
 /// How the next test is chosen.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 pub enum Policy {
-    /// The test that is expected to settle most a minute.
+    /// The test after which the finding is expected in the fewest minutes.
     #[default]
     Guided,
     /// The textbook's order, nothing skipped, with the same stop rule.
     Fixed,
+    /// The textbook's order without the tests that can no longer change what to do, with the same stop rule.
+    FixedSkipping,
 }
 
 /// What to do next.
@@ -30,6 +47,8 @@ pub enum Next {
         why: Message,
         /// Minutes it takes, changes of engine and connector included.
         minutes: f64,
+        /// Minutes to the finding that are expected, this test included; `None` in the textbook's order.
+        to_finding: Option<f64>,
     },
     /// Stop here.
     Stop {
@@ -38,45 +57,38 @@ pub enum Next {
     },
 }
 
-/// The next test, or the end.
-///
-/// A test that was done, skipped or can't be answered is not asked for again; one whose tool is missing never is.
-pub fn next(
-    circuit: &Circuit,
-    situation: &Situation,
-    readings: &[(Reading, TestResult)],
-    policy: Policy,
-) -> Next {
-    Reasoned::new(circuit, situation, readings, false).next(policy)
-}
+impl Reasoner {
+    /// The next test, or the end.
+    ///
+    /// A test that was done, skipped or can't be answered is not asked for again; one whose tool is missing never is.
+    pub fn next(&mut self, readings: &[(Reading, TestResult)], policy: Policy) -> Next {
+        self.reasoned(readings).next(policy)
+    }
 
-/// The finding and what to do next, in one go: the same as [`crate::finding`] and [`next`] at less cost.
-pub fn conclude(
-    circuit: &Circuit,
-    situation: &Situation,
-    readings: &[(Reading, TestResult)],
-    policy: Policy,
-) -> (Finding, Next) {
-    let reasoned = Reasoned::new(circuit, situation, readings, true);
-    (reasoned.finding(readings), reasoned.next(policy))
+    /// The finding and what to do next, in one go.
+    pub fn conclude(&mut self, readings: &[(Reading, TestResult)], policy: Policy) -> (Finding, Next) {
+        let reasoned = self.reasoned(readings);
+        (reasoned.explained(readings), reasoned.next(policy))
+    }
 }
 
 impl Reasoned<'_> {
     fn next(&self, policy: Policy) -> Next {
         let standing = self.standing();
-        let candidates = Candidates::new(self);
         let choice = match policy {
             _ if standing.decided => None,
-            Policy::Fixed => candidates.textbook(),
-            Policy::Guided => candidates.best(),
+            Policy::Fixed => self.textbook(false),
+            Policy::FixedSkipping => self.textbook(true),
+            Policy::Guided => self.best(),
         };
         match choice {
             Some(choice) => Next::Test {
                 id: choice.id,
                 why: choice.why,
                 minutes: choice.minutes,
+                to_finding: choice.to_finding,
             },
-            None => Next::Stop { why: stop(&standing) },
+            None => Next::Stop { why: stop(standing) },
         }
     }
 }
@@ -111,5 +123,7 @@ fn stop(standing: &Standing) -> Message {
     }
 }
 
+#[cfg(test)]
+mod small_problems;
 #[cfg(test)]
 mod tests;

@@ -1,10 +1,10 @@
-//! The textbook's order, and the minutes of getting the car ready. Data: `data/plan.json`.
+//! The textbook's order, and the minutes of getting the car ready and of a wrong repair. Data: `data/plan.json`.
 
 use std::sync::LazyLock;
 
 use serde::Deserialize;
 
-use crate::{Circuit, ComponentKind, EngineNeed, Needs, TestId, TestKind, TestSpec};
+use crate::{Circuit, ComponentKind, TestId, TestKind, TestSpec};
 
 /// The whole file.
 #[derive(Debug, Default, Deserialize)]
@@ -15,7 +15,10 @@ pub(super) struct PlanData {
     #[serde(rename = "source")]
     _source: String,
     textbook: Vec<Entry>,
-    change_minutes: ChangeMinutes,
+    pub change_minutes: ChangeMinutes,
+    pub wrong_repair_minutes: f64,
+    /// How often a hold can be asked for again.
+    pub repeats: usize,
 }
 
 #[derive(Debug, Deserialize)]
@@ -39,9 +42,9 @@ enum Place {
 
 #[derive(Debug, Default, Deserialize)]
 #[serde(deny_unknown_fields)]
-struct ChangeMinutes {
-    engine: f64,
-    connector: f64,
+pub(super) struct ChangeMinutes {
+    pub engine: f64,
+    pub connector: f64,
 }
 
 /// The plan's data. The file is part of the program, and a test reads it.
@@ -62,24 +65,6 @@ impl PlanData {
             order.extend(specs.iter().map(|s| &s.id).filter(fits).cloned());
         }
         order
-    }
-
-    /// Minutes to get the car from one state into another; what a test doesn't care about stays as it is.
-    pub fn change(&self, from: Needs, to: Needs) -> f64 {
-        let running = |engine| match engine {
-            EngineNeed::Any => None,
-            EngineNeed::Off | EngineNeed::KeyOn => Some(false),
-            EngineNeed::Idle | EngineNeed::InGear => Some(true),
-        };
-        let engine = match (running(from.engine), running(to.engine)) {
-            (_, None) => false,
-            (before, Some(after)) => before.unwrap_or(false) != after,
-        };
-        let connector = to
-            .connected
-            .is_some_and(|after| from.connected.unwrap_or(true) != after);
-        let minutes = |change, minutes| if change { minutes } else { 0.0 };
-        minutes(engine, self.change_minutes.engine) + minutes(connector, self.change_minutes.connector)
     }
 }
 

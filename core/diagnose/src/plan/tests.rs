@@ -1,7 +1,8 @@
 use super::order::{PlanData, data};
 use crate::finding::tests::jobs;
 use crate::{
-    Answer, Catalogue, Circuit, CircuitChoice, Next, Policy, Reading, Situation, TestResult, judge, next,
+    Answer, Branch, Catalogue, Circuit, CircuitChoice, Next, Policy, Reading, Reasoner, Situation,
+    TestResult, discretised, judge, listed_messages,
 };
 
 #[test]
@@ -35,9 +36,10 @@ fn not_available(circuit: &Circuit, situation: &Situation, id: &crate::TestId) -
 fn what_cannot_be_answered_is_asked_once_and_then_it_ends() {
     let circuit = Circuit::build(&CircuitChoice::Template("two-mounts-one-valve".into())).unwrap();
     let situation = Situation::default();
-    for policy in [Policy::Guided, Policy::Fixed] {
+    for policy in [Policy::Guided, Policy::Fixed, Policy::FixedSkipping] {
         let mut readings = Vec::new();
-        while let Next::Test { id, minutes, .. } = next(&circuit, &situation, &readings, policy) {
+        let mut reasoner = Reasoner::new(circuit.clone(), situation.clone());
+        while let Next::Test { id, minutes, .. } = reasoner.next(&readings, policy) {
             assert!(minutes > 0.0);
             assert!(
                 readings.iter().all(|(r, _): &(Reading, TestResult)| r.test != id),
@@ -51,16 +53,27 @@ fn what_cannot_be_answered_is_asked_once_and_then_it_ends() {
 
 #[test]
 fn guided_takes_fewer_minutes_than_the_textbook() {
-    let (mut guided, mut fixed) = (0.0, 0.0);
+    let (mut guided, mut fixed, mut skipping) = (0.0, 0.0, 0.0);
+    let mut decided = [0; 3];
     for job in jobs() {
-        let (_, finding, minutes) = job.play(Policy::Guided);
-        if finding.decided {
-            guided += minutes;
-            fixed += job.play(Policy::Fixed).2;
+        let plays = [Policy::Guided, Policy::Fixed, Policy::FixedSkipping].map(|policy| job.play(policy));
+        for (decided, (_, finding, _)) in decided.iter_mut().zip(&plays) {
+            *decided += usize::from(finding.decided);
+        }
+        if plays[0].1.decided {
+            guided += plays[0].2;
+            fixed += plays[1].2;
+            skipping += plays[2].2;
         }
     }
-    println!("decided jobs: guided {guided} min, textbook {fixed} min");
+    println!(
+        "jobs decided when guided: {guided} min, textbook {fixed} min, with skipping {skipping} min; decided: {decided:?}"
+    );
     assert!(guided < 0.75 * fixed, "{guided} min against {fixed} min");
+    assert!(
+        decided[0] >= decided[1] && decided[1] >= decided[2],
+        "{decided:?}"
+    );
 }
 
 #[test]
@@ -68,8 +81,86 @@ fn both_conclusions_in_one_go_are_the_same() {
     for job in jobs().into_iter().take(4) {
         let (readings, ..) = job.play(Policy::Fixed);
         let part = &readings[..readings.len() / 2];
-        let (found, then) = crate::conclude(&job.circuit, &job.situation, part, Policy::Guided);
+        let (found, then) = job.reasoner().conclude(part, Policy::Guided);
         assert_eq!(found, crate::finding(&job.circuit, &job.situation, part));
-        assert_eq!(then, next(&job.circuit, &job.situation, part, Policy::Guided));
+        assert_eq!(then, job.reasoner().next(part, Policy::Guided));
+    }
+}
+
+#[test]
+fn what_if_says_where_each_outcome_would_lead() {
+    let job = jobs()
+        .into_iter()
+        .find(|j| j.name == "leaking front mount")
+        .unwrap();
+    let readings = ["hand-pump", "hold:branch"].map(|test| job.reading(&test.parse().unwrap(), &[]));
+    let test = "hold:front_mount".parse().unwrap();
+    let branches = job.reasoner().what_if(&readings, &test);
+    let chances: f64 = branches.iter().map(|b| b.chance).sum();
+    assert!(
+        branches.len() > 1 && chances > 0.95 && chances < 1.0 + 1e-9,
+        "{branches:#?}"
+    );
+    assert!(branches.windows(2).all(|b| b[0].chance >= b[1].chance));
+    let first = |b: &Branch| b.causes[0].faults.first().map(ToString::to_string);
+    let leaks = branches
+        .iter()
+        .find(|b| b.outcome.id.as_str() == "hold-leaks")
+        .unwrap();
+    assert_eq!(first(leaks).as_deref(), Some("front_mount/leaks"));
+    let holds = branches
+        .iter()
+        .find(|b| b.outcome.id.as_str() == "hold-holds")
+        .unwrap();
+    assert_ne!(first(holds).as_deref(), Some("front_mount/leaks"));
+    for branch in &branches {
+        assert!(
+            listed_messages().iter().any(|m| m.fits(&branch.outcome)),
+            "{:?}",
+            branch.outcome
+        );
+    }
+    let done = job.reasoner().what_if(&readings, &readings[0].0.test);
+    assert!(done.is_empty());
+}
+
+#[test]
+fn every_outcome_of_every_test_can_be_shown() {
+    let circuit = Circuit::build(&CircuitChoice::Template("two-mounts-one-valve".into())).unwrap();
+    let situation = Situation::default();
+    let mut reasoner = Reasoner::new(circuit.clone(), situation.clone());
+    for spec in Catalogue::standard().tests_for(&circuit, &situation) {
+        for branch in reasoner.what_if(&[], &spec.id) {
+            let listed = listed_messages().iter().any(|m| m.fits(&branch.outcome));
+            assert!(listed, "{}: {:?}", spec.id, branch.outcome);
+        }
+    }
+}
+
+#[test]
+fn a_network_is_made_of_probabilities() {
+    let circuit = Circuit::build(&CircuitChoice::Template("two-mounts-one-valve".into())).unwrap();
+    let network = discretised(&circuit, &Situation::default());
+    let sums_to_one = |p: &mut dyn Iterator<Item = f64>| (p.sum::<f64>() - 1.0).abs() < 1e-9;
+    assert!(sums_to_one(&mut network.causes.iter().map(|c| c.1)));
+    assert!(network.causes.len() > 30 && network.tests.len() > 20);
+    for test in &network.tests {
+        for cause in 0..network.causes.len() {
+            assert!(
+                sums_to_one(&mut test.chances.iter().map(|row| row[cause])),
+                "{}",
+                test.test
+            );
+        }
+    }
+    // Bayes' theorem, written out.
+    let (a, b) = ((0, 0), (3, 1));
+    let joint = |(n, (_, p)): (usize, &(String, f64))| {
+        p * network.tests[0].chances[0][n] * network.tests[3].chances[1][n]
+    };
+    let joint: Vec<f64> = network.causes.iter().enumerate().map(joint).collect();
+    let total: f64 = joint.iter().sum();
+    for (p, joint) in network.posterior(&[a, b]).iter().zip(&joint) {
+        assert!((p - joint / total).abs() < 1e-12);
     }
 }

@@ -1,0 +1,175 @@
+//! The chance of each outcome of a test under each cause and way.
+
+use std::collections::BTreeMap;
+use std::rc::Rc;
+
+use super::in_play::{InPlay, WayInPlay};
+use super::outcomes::{Drops, Outcomes};
+use crate::inference::{Case, Model, Observation, Seen, depends_at_rest, is_by_hand};
+
+/// Outcomes that a test keeps at most.
+const KEPT: usize = 6;
+/// Outcomes are put together where this is lost by it at most, of the mean square contingency.
+const LOST: f64 = 2e-3;
+
+/// A test's outcomes and their chances.
+pub(super) struct Imagined {
+    /// Readings that stand for the outcomes.
+    pub outcomes: Vec<Observation>,
+    /// For each outcome its chance in each way of each cause, in their order.
+    pub chances: Vec<Vec<f64>>,
+}
+
+/// What the chances of a test depend on: those of the cause's faults that it can show, with their sizes, and the setting.
+type Depends = (Vec<(usize, u64)>, [bool; 4]);
+
+impl Imagined {
+    /// `p`: the probability of each way of each cause, in their order.
+    pub fn new(model: &Model<'_>, causes: &[InPlay<'_>], p: &[f64], outcomes: &Outcomes) -> Option<Self> {
+        let test = outcomes.test()?;
+        let mut known: BTreeMap<Depends, Rc<Vec<f64>>> = BTreeMap::new();
+        let mut columns: Vec<Rc<Vec<f64>>> = Vec::with_capacity(p.len());
+        for cause in causes {
+            let touching = |f: &usize| model.touches(test, &[*f]);
+            let touching: Vec<bool> = cause.cause.faults.iter().map(touching).collect();
+            for way in &cause.ways {
+                let depends = depends(test, cause, &touching, way);
+                let column = known
+                    .entry(depends)
+                    .or_insert_with(|| Rc::new(chances(model, test, outcomes, way)));
+                columns.push(Rc::clone(column));
+            }
+        }
+        let all = outcomes.observations(model);
+        let rows: Vec<Vec<f64>> = (0..all.len())
+            .map(|o| columns.iter().map(|c| c[o]).collect())
+            .collect();
+        let in_order = matches!(outcomes, Outcomes::Hold(_));
+        Some(put_together(all, rows, p, in_order))
+    }
+}
+
+fn depends(test: &Observation, cause: &InPlay<'_>, touching: &[bool], way: &WayInPlay) -> Depends {
+    let (rest, hand) = (depends_at_rest(test), is_by_hand(test));
+    let sizes = if rest { way.way.at_rest } else { way.way.at_work };
+    let faults = cause.cause.faults.iter().zip(touching).zip(sizes);
+    let faults = faults
+        .filter(|((_, touching), _)| **touching)
+        .map(|((fault, _), size)| (*fault, if hand { 0 } else { size.to_bits() }));
+    let s = way.way.setting;
+    let setting = if rest || hand {
+        [false; 4]
+    } else {
+        [s.ground_switched, s.ignition_fed, s.window_at_idle, s.softens]
+    };
+    (faults.collect(), setting)
+}
+
+/// The chance of each outcome in one way of a cause; they sum to 1.
+fn chances(model: &Model<'_>, test: &Observation, outcomes: &Outcomes, way: &WayInPlay) -> Vec<f64> {
+    let case = if depends_at_rest(test) {
+        &way.at_rest
+    } else {
+        &way.at_work
+    };
+    let mut chances = match outcomes {
+        Outcomes::Hold(drops) => of_drops(model, drops, case),
+        Outcomes::Readings(readings) => {
+            // Every outcome is a set of values of the same test: what it should show is worked out once.
+            let expected = matches!(test.seen, Seen::Fields(_)).then(|| model.fields(test, case));
+            let likelihood = |o: &Observation| match (&o.seen, &expected) {
+                (Seen::Fields(values), Some(expected)) => model.values_likelihood(values, expected),
+                _ => model.likelihood(o, case),
+            };
+            readings.iter().map(likelihood).collect()
+        }
+    };
+    let total: f64 = chances.iter().sum();
+    chances.iter_mut().for_each(|c| *c /= total);
+    chances
+}
+
+/// Still after few strokes, each drop, never reached.
+fn of_drops(model: &Model<'_>, drops: &Drops, case: &Case<'_>) -> Vec<f64> {
+    let densities = model.hold_likelihoods(&case.world, &drops.test, &drops.courses);
+    let mut chances: Vec<f64> = densities.iter().zip(&drops.widths).map(|(d, w)| d * w).collect();
+    let reached: f64 = chances.iter().sum();
+    if let Some(by_strokes) = &drops.by_strokes {
+        let each = model.hold_likelihoods(&case.world, &drops.test, by_strokes);
+        let few = each[1] / (each[0] + each[1]).max(f64::MIN_POSITIVE);
+        let mut still = 0.0;
+        for chance in chances.iter_mut().take(drops.still) {
+            still += *chance * few;
+            *chance *= 1.0 - few;
+        }
+        chances.insert(0, still);
+    }
+    chances.push((1.0 - reached).max(0.0));
+    chances
+}
+
+/// Puts outcomes together that tell the ways of causes apart little or not at all. `in_order`: only neighbours.
+///
+/// Source of the measure: Pearson's mean square contingency, from memory; what is lost of it is what two rows differ by.
+fn put_together(
+    mut outcomes: Vec<Observation>,
+    mut rows: Vec<Vec<f64>>,
+    p: &[f64],
+    in_order: bool,
+) -> Imagined {
+    let chance = |row: &[f64]| -> f64 { row.iter().zip(p).map(|(c, p)| c * p).sum() };
+    let mut of_row: Vec<f64> = rows.iter().map(|row| chance(row)).collect();
+    let loss = |a: (&[f64], f64), b: (&[f64], f64)| -> f64 {
+        if a.1 <= 0.0 || b.1 <= 0.0 {
+            return 0.0;
+        }
+        let (x, y) = (1.0 / a.1, 1.0 / b.1);
+        let sum: f64 =
+            a.0.iter()
+                .zip(b.0)
+                .zip(p)
+                .map(|((a, b), p)| p * (a * x - b * y).powi(2))
+                .sum();
+        sum * a.1 * b.1 / (a.1 + b.1)
+    };
+    let mut alive: Vec<usize> = (0..rows.len()).collect();
+    let mut known: Vec<Vec<Option<f64>>> = vec![vec![None; rows.len()]; rows.len()];
+    while alive.len() > 1 {
+        let mut least = (f64::INFINITY, 0, 0);
+        for i in 0..alive.len() {
+            let end = if in_order {
+                (i + 2).min(alive.len())
+            } else {
+                alive.len()
+            };
+            for j in i + 1..end {
+                let (a, b) = (alive[i], alive[j]);
+                let of = || loss((&rows[a], of_row[a]), (&rows[b], of_row[b]));
+                let lost = *known[a][b].get_or_insert_with(of);
+                if lost < least.0 {
+                    least = (lost, i, j);
+                }
+            }
+        }
+        let (lost, i, j) = least;
+        if lost > LOST && alive.len() <= KEPT {
+            break;
+        }
+        let (a, b) = (alive[i], alive.remove(j));
+        // The likelier outcome stands for both.
+        if of_row[b] > of_row[a] {
+            outcomes.swap(a, b);
+        }
+        let row = std::mem::take(&mut rows[b]);
+        rows[a].iter_mut().zip(row).for_each(|(a, b)| *a += b);
+        of_row[a] += of_row[b];
+        for other in &alive {
+            known[a][*other] = None;
+            known[*other][a] = None;
+        }
+    }
+    Imagined {
+        outcomes: alive.iter().map(|a| outcomes[*a].clone()).collect(),
+        chances: alive.iter().map(|a| std::mem::take(&mut rows[*a])).collect(),
+    }
+}

@@ -1,0 +1,171 @@
+//! What a test could show: a few readings that stand for all, as the causes in play would have them.
+
+use crate::inference::{HoldSeen, Model, Observation, Seen};
+use crate::{LookState, TestId, TestKind, hold_target};
+
+use super::in_play::InPlay;
+
+/// Drops that are told apart at first, kPa in [`WATCHED`] seconds: nearer together than they are read.
+const DROPS: [f64; 17] = [
+    -0.8, 0.0, 0.8, 1.7, 2.8, 4.0, 5.5, 7.2, 9.2, 11.5, 14.5, 18.0, 22.0, 27.0, 33.0, 40.0, 49.0,
+];
+/// Seconds that a hold is watched.
+const WATCHED: f64 = 20.0;
+/// A drop up to this is no drop to the eye, kPa.
+const STILL: f64 = 0.8;
+/// Where the needle stays when a hold never gets there, kPa.
+const NEVER: f64 = 10.0;
+/// Strokes that a hold takes whose hose is blocked.
+const STROKES_BLOCKED: f64 = 3.0;
+/// Readings that stand for one test at most.
+const READINGS: usize = 14;
+
+/// What a test could show.
+pub(super) enum Outcomes {
+    /// A hold: courses of the needle, and how they are weighed.
+    Hold(Box<Drops>),
+    /// Anything else: readings, each by its likelihood.
+    Readings(Vec<Observation>),
+}
+
+/// What a hold could show.
+pub(super) struct Drops {
+    /// The test, as an observation; the first of the courses.
+    pub test: Observation,
+    pub courses: Vec<HoldSeen>,
+    /// kPa that each course stands for.
+    pub widths: Vec<f64>,
+    /// The courses in which the needle stands still.
+    pub still: usize,
+    /// The needle stands still after as many strokes as usual, and after as few as a blocked hose takes.
+    pub by_strokes: Option<[HoldSeen; 2]>,
+}
+
+impl Outcomes {
+    pub fn of(model: &Model<'_>, causes: &[InPlay<'_>], test: &TestId) -> Self {
+        if test.is_hold() {
+            Self::Hold(Box::new(Drops::of(model, test)))
+        } else if test.kind == TestKind::Look {
+            Self::Readings(looks(model, causes, test))
+        } else {
+            Self::Readings(readings(model, causes, test))
+        }
+    }
+
+    /// The test as an observation; `None` where nothing can be seen.
+    pub fn test(&self) -> Option<&Observation> {
+        match self {
+            Self::Hold(drops) => Some(&drops.test),
+            Self::Readings(readings) => readings.first(),
+        }
+    }
+
+    /// Each outcome as a reading. A hold's are: still after few strokes, its drops from the least, never reached.
+    pub fn observations(&self, model: &Model<'_>) -> Vec<Observation> {
+        match self {
+            Self::Readings(readings) => readings.clone(),
+            Self::Hold(drops) => {
+                let few = drops.by_strokes.as_ref().map(|[_, few]| few.clone());
+                let seen = few.into_iter().chain(drops.courses.iter().cloned());
+                let never = HoldSeen::never_reached(NEVER);
+                seen.chain(std::iter::once(never))
+                    .map(|hold| model.imagine(&drops.test.test, Seen::Hold(hold)))
+                    .collect()
+            }
+        }
+    }
+}
+
+impl Drops {
+    fn of(model: &Model<'_>, test: &TestId) -> Self {
+        let start = hold_target(model.situation).vacuum.value / 1_000.0;
+        let mut drops: Vec<f64> = DROPS.iter().copied().filter(|d| *d < 0.9 * start).collect();
+        drops.push(start);
+        let watched = |drop: f64, strokes| HoldSeen::watched(start, drop, WATCHED, strokes);
+        let courses: Vec<HoldSeen> = drops.iter().map(|drop| watched(*drop, None)).collect();
+        let usual = model
+            .usual_strokes(test, start)
+            .filter(|n| *n > 1.5 * STROKES_BLOCKED);
+        Self {
+            test: model.imagine(test, Seen::Hold(watched(0.0, None))),
+            widths: widths(&drops),
+            still: drops.iter().filter(|d| **d <= STILL).count(),
+            by_strokes: usual.map(|usual| [usual, STROKES_BLOCKED].map(|n| watched(0.0, Some(n)))),
+            courses,
+        }
+    }
+}
+
+/// What each of rising values stands for: half the way to its neighbours.
+fn widths(values: &[f64]) -> Vec<f64> {
+    let last = values.len().saturating_sub(1);
+    (0..values.len())
+        .map(|i| {
+            let below = values[i] - values[i.saturating_sub(1)];
+            let above = values[(i + 1).min(last)] - values[i];
+            if i == 0 {
+                above
+            } else {
+                0.5 * (below + if i == last { below } else { above })
+            }
+        })
+        .collect()
+}
+
+/// The values that causes in play would have, the likelier causes first.
+fn readings(model: &Model<'_>, causes: &[InPlay<'_>], test: &TestId) -> Vec<Observation> {
+    let empty = model.imagine(test, Seen::Fields(Vec::new()));
+    let mut outcomes: Vec<Observation> = Vec::new();
+    for in_play in causes {
+        if outcomes.len() >= READINGS {
+            break;
+        }
+        if !in_play.cause.faults.is_empty() && !model.touches(&empty, &in_play.cause.faults) {
+            continue;
+        }
+        for way in &in_play.ways {
+            for (_, fields) in model.fields(&empty, &way.at_work) {
+                let mut sets = vec![Vec::new()];
+                for (key, expect) in fields {
+                    let typical = expect.typical();
+                    sets = sets
+                        .into_iter()
+                        .flat_map(|set| {
+                            typical.iter().map(move |value| {
+                                let mut longer = set.clone();
+                                longer.push((key.to_owned(), *value));
+                                longer
+                            })
+                        })
+                        .collect();
+                }
+                for set in sets {
+                    let seen = Seen::Fields(set);
+                    if outcomes.len() < READINGS && !outcomes.iter().any(|o| o.seen.is_like(&seen)) {
+                        outcomes.push(model.imagine(test, seen));
+                    }
+                }
+            }
+        }
+    }
+    outcomes
+}
+
+/// Nothing to see, and one component that shows something.
+fn looks(model: &Model<'_>, causes: &[InPlay<'_>], test: &TestId) -> Vec<Observation> {
+    let mut seen = vec![Seen::Look(Vec::new())];
+    let faults = causes
+        .iter()
+        .flat_map(|c| &c.cause.faults)
+        .map(|f| &model.faults[*f]);
+    for fault in faults {
+        let Some(part) = fault.part else { continue };
+        for (at, state) in LookState::ALL.into_iter().enumerate().skip(1) {
+            let one = Seen::Look(vec![(part, state)]);
+            if seen.len() < READINGS && fault.look[at] > 0.0 && !seen.contains(&one) {
+                seen.push(one);
+            }
+        }
+    }
+    seen.into_iter().map(|s| model.imagine(test, s)).collect()
+}
