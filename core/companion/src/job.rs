@@ -4,8 +4,8 @@
 use std::sync::{Arc, Mutex, PoisonError};
 
 use holdfast_diagnose::{
-    Answer, Catalogue, Circuit, CircuitChoice, Finding, Message, Next, Policy, Reading, Reasoner, Situation,
-    TestId, TestResult, TestSpec, judge,
+    Answer, Branch, Catalogue, Circuit, CircuitChoice, Finding, Message, Next, Policy, Reading, Reasoner,
+    Situation, TestId, TestResult, TestSpec, judge,
 };
 use holdfast_joblog::{EntryKey, JobId, JobState, TestEvent};
 use serde::{Deserialize, Serialize};
@@ -214,6 +214,23 @@ impl JobView {
         })
     }
 
+    /// What each outcome of a test would change; worked out once for what is known.
+    pub(crate) fn what_if(&self, test: &TestId) -> Vec<Branch> {
+        let mut kept = self.thinking.1.lock().unwrap_or_else(PoisonError::into_inner);
+        if let Some(outlook) = kept.as_ref().filter(|o| o.test == *test && o.done == self.done) {
+            return outlook.branches.clone();
+        }
+        let branches = self
+            .thinking
+            .ask(&self.circuit, &self.situation, |r| r.what_if(&self.done, test));
+        *kept = Some(Outlook {
+            test: test.clone(),
+            done: self.done.clone(),
+            branches: branches.clone(),
+        });
+        branches
+    }
+
     /// Takes up a conclusion drawn elsewhere; gives it back if it is not of what is known now.
     pub(crate) fn conclude(&mut self, drawn: Conclusion) -> Option<Conclusion> {
         let of_now =
@@ -260,7 +277,15 @@ fn nothing_yet() -> (Finding, Next) {
 
 /// The reasoning about a job, which keeps what it worked out from reading to reading; other threads may ask it, too.
 #[derive(Clone, Default)]
-pub(crate) struct Thinking(Arc<Mutex<Option<Reasoner>>>);
+pub(crate) struct Thinking(Arc<Mutex<Option<Reasoner>>>, Arc<Mutex<Option<Outlook>>>);
+
+/// What each outcome of a test would change, as things stood.
+#[derive(Debug)]
+struct Outlook {
+    test: TestId,
+    done: Vec<(Reading, TestResult)>,
+    branches: Vec<Branch>,
+}
 
 impl std::fmt::Debug for Thinking {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {

@@ -5,6 +5,7 @@ use holdfast_diagnose::CarState;
 use holdfast_joblog::{CostKind, Decision};
 use serde::{Deserialize, Serialize};
 
+use crate::flow::Outcomes;
 use crate::flow::hold::HoldAt;
 use crate::protocol::{Clock, PhotoSubject};
 use crate::settings::Settings;
@@ -402,6 +403,9 @@ pub(crate) enum Stage {
         /// Why it can't be done, as typed.
         #[serde(default)]
         typed: Typed,
+        /// Whether it is shown what each outcome would change.
+        #[serde(default)]
+        outcomes: Outcomes,
     },
     /// A vacuum hold test.
     Hold(HoldAt),

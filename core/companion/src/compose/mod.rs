@@ -39,7 +39,7 @@ pub(crate) use look::part_to_look_at;
 pub(crate) use map::{MapOf, circuit_map, plain_map, template_card, tool_place};
 pub(crate) use mark::mark;
 pub(crate) use money::sum_lines;
-pub(crate) use overview::{LIKELY, overview};
+pub(crate) use overview::{LIKELY, cause_words, overview};
 pub(crate) use photo::{Boxes, LEADS, STYLES, blur_boxes, look_of, marked_scene, photo_marks, photo_scene};
 pub(crate) use repaired::repaired_sentence;
 pub(crate) use report::{CSV, ReportWishes, readings_csv, report};

@@ -187,7 +187,7 @@ pub(crate) fn sure(finding: &Finding) -> f64 {
 
 /// A cause as a clause.
 #[must_use]
-pub(super) fn cause_words(texts: &Texts, cause: &Cause) -> String {
+pub(crate) fn cause_words(texts: &Texts, cause: &Cause) -> String {
     texts.cause(&cause.faults)
 }
 

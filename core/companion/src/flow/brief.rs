@@ -3,6 +3,7 @@
 //! | event | leads to |
 //! |---|---|
 //! | `Acknowledge` | that caution ticked |
+//! | `WhatIf` | what each outcome would change is shown, see [`super::what_if`] |
 //! | `StateCar` | the state of the car can be picked, see [`super::car_state`] |
 //! | `CannotDo` in own words, without words | the words are asked for |
 //! | `Type` why it can't be done | kept |
@@ -15,7 +16,8 @@ use holdfast_joblog::{Acknowledged, Payload};
 use crate::companion::Companion;
 use crate::compose::{self, MapOf};
 use crate::flow::parts::{entry, plain, primary, quiet, tap, text_field};
-use crate::flow::{car_state, kind};
+use crate::flow::what_if::Outcomes;
+use crate::flow::{car_state, kind, what_if};
 use crate::job::JobView;
 use crate::protocol::{
     Acknowledgement, Action, Body, CannotReason, Caution, FieldId, FormItem, Keys, PhotoSource, PhotoSubject,
@@ -52,12 +54,18 @@ fn is_ticked(core: &Companion, acknowledged: &[String], caution: &CautionRef) ->
 
 /// The briefing with what was ticked, typed and picked in it.
 pub(super) fn filled_in(mut at: TestAt, action: Action) -> TestAt {
-    let Stage::Brief { acknowledged, typed } = &mut at.stage else {
+    let Stage::Brief {
+        acknowledged,
+        typed,
+        outcomes,
+    } = &mut at.stage
+    else {
         return at;
     };
     match action {
         Action::Acknowledge { caution } => acknowledged.push(caution),
         Action::Type { field, text } => typed.put(field, &text),
+        Action::WhatIf => *outcomes = Outcomes::Shown,
         Action::StateCar => at.car = Some(at.car.unwrap_or_default()),
         Action::Pick {
             pick: Pick::CarState { property, value },
@@ -136,7 +144,10 @@ pub(super) fn body(
         means: brief.means,
         start: primary(core.say("brief-start"), Action::BeginTest).unless(why_not),
         cannot: cannot(core, typed),
-        extras: extras(core, at, typed),
+        extras: extras(core, at, typed)
+            .into_iter()
+            .chain(what_if::items(core, job, &spec.id, outcomes_of(at)))
+            .collect(),
     };
     let picture = match spec.form {
         holdfast_diagnose::Form::Meter => compose::connector(texts, &job.circuit, &spec.id),
@@ -150,6 +161,13 @@ pub(super) fn body(
             place: brief.place,
             stage,
         },
+    }
+}
+
+fn outcomes_of(at: &TestAt) -> Outcomes {
+    match &at.stage {
+        Stage::Brief { outcomes, .. } => *outcomes,
+        _ => Outcomes::Hidden,
     }
 }
 

@@ -38,6 +38,7 @@ mod travel;
 mod values;
 mod vehicle;
 mod vibration;
+mod what_if;
 
 use holdfast_diagnose::Situation;
 
@@ -50,6 +51,7 @@ use crate::turn::Turn;
 pub(crate) use places::leave_and_enter;
 pub(crate) use report::pages_to_lay;
 pub(crate) use settings::payloads as settings_payloads;
+pub(crate) use what_if::Outcomes;
 
 /// Takes in one action.
 ///

@@ -2,6 +2,7 @@
 
 use crate::companion::Companion;
 use crate::error::ActError;
+use crate::flow::Outcomes;
 use crate::flow::parts::{plain, quiet};
 use crate::flow::{approval, circuit, costs, hold_camera, prepare, settings, travel, vehicle};
 use crate::protocol::{Action, Button, Frame, Notice, PhonePart, Place, Request};
@@ -175,6 +176,7 @@ pub(crate) fn briefing(test: String, purpose: Purpose) -> At {
         Stage::Brief {
             acknowledged: Vec::new(),
             typed: Typed::default(),
+            outcomes: Outcomes::default(),
         },
     ))
 }

@@ -176,7 +176,9 @@ pub(super) fn screen(core: &Companion, at: &TestAt) -> (Frame, Body) {
     };
     let title = core.texts.test_title(&spec.id);
     let body = match &at.stage {
-        Stage::Brief { acknowledged, typed } => brief::body(core, at, &spec, acknowledged, typed),
+        Stage::Brief {
+            acknowledged, typed, ..
+        } => brief::body(core, at, &spec, acknowledged, typed),
         Stage::Hold(hold) => hold_screen::body(core, &spec, hold),
         Stage::Values(values) => values::body(core, at, &spec, values),
         Stage::Ask { said } => ask::body(core, &spec, said),

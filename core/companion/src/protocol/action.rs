@@ -108,6 +108,8 @@ pub enum Action {
     },
     /// Say that the car stands otherwise than the test shown asks.
     StateCar,
+    /// What each outcome of the test shown would change.
+    WhatIf,
     /// Begin the test shown.
     BeginTest,
     /// The test shown can't be done.

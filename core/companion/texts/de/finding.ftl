@@ -38,3 +38,10 @@ certainty-sure = Sicher genug zum Handeln: { $percent }.
 certainty-tester = Wahrscheinlich, { $percent }. Dichte oder tausche es, dann prüfe wieder.
 certainty-likely = Wahrscheinlich, nicht sicher: { $percent }. Ein Befund gilt ab { $level }.
 certainty-open = Bisher am wahrscheinlichsten, mit { $percent }: { $cause }.
+
+what-if-ask = Was würde jedes Ergebnis ändern?
+what-if-heading = Was jedes Ergebnis ändern würde
+what-if-nothing = Diese Prüfung würde jetzt nichts ändern.
+what-if-line = { $chance }: { $outcome } Dann { $causes }.
+what-if-decides = { $chance }: { $outcome } Das würde es klären: { $causes }.
+what-if-cause = { $cause } ({ $percent })

@@ -38,3 +38,10 @@ certainty-sure = Bastante seguro para actuar: { $percent }.
 certainty-tester = Probable, { $percent }. Séllala o cámbiala, luego prueba otra vez.
 certainty-likely = Probable, no seguro: { $percent }. Un diagnóstico cuenta desde { $level }.
 certainty-open = Lo más probable hasta ahora, con { $percent }: { $cause }.
+
+what-if-ask = ¿Qué cambiaría cada resultado?
+what-if-heading = Qué cambiaría cada resultado
+what-if-nothing = Esta prueba no cambiaría nada ahora.
+what-if-line = { $chance }: { $outcome } Entonces { $causes }.
+what-if-decides = { $chance }: { $outcome } Eso lo aclararía: { $causes }.
+what-if-cause = { $cause } ({ $percent })

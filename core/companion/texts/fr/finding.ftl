@@ -38,3 +38,10 @@ certainty-sure = Assez sûr pour agir : { $percent }.
 certainty-tester = Probable, { $percent }. Étanchez-la ou changez-la, puis réessayez.
 certainty-likely = Probable, pas sûr : { $percent }. Un diagnostic compte à partir de { $level }.
 certainty-open = Le plus probable à ce stade, avec { $percent } : { $cause }.
+
+what-if-ask = Que changerait chaque résultat ?
+what-if-heading = Ce que changerait chaque résultat
+what-if-nothing = Cet essai ne changerait rien maintenant.
+what-if-line = { $chance } : { $outcome } Alors { $causes }.
+what-if-decides = { $chance } : { $outcome } Cela trancherait : { $causes }.
+what-if-cause = { $cause } ({ $percent })
