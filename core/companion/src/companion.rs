@@ -7,6 +7,7 @@ use holdfast_joblog::{Condition, JobState, Store, UseError, Write};
 
 use crate::drawn::Drawn;
 use crate::error::{ActError, OpenError, key_in_use};
+use crate::experience::Experience;
 use crate::flow;
 use crate::job::{Conclusion, JobView};
 use crate::moving::Moving;
@@ -28,6 +29,8 @@ pub struct Companion {
     pub(crate) texts: Texts,
     pub(crate) session: Session,
     pub(crate) job: Option<JobView>,
+    /// What the person's own jobs taught.
+    pub(crate) experience: Experience,
     /// What is known of the open job's vehicle kind.
     pub(crate) kind: Option<JobState>,
     pub(crate) moving: Moving,
@@ -80,6 +83,7 @@ impl Companion {
             texts,
             session,
             job: None,
+            experience: Experience::default(),
             kind: None,
             moving: Moving::default(),
             works: Works::default(),

@@ -10,6 +10,7 @@ use holdfast_diagnose::{
 use holdfast_joblog::{EntryKey, JobId, JobState, TestEvent};
 use serde::{Deserialize, Serialize};
 
+use crate::experience::Experience;
 use crate::situation;
 
 /// The open job.
@@ -91,16 +92,19 @@ impl JobView {
     /// None if not even the commonest circuit can be built, which the data of diagnosis rules out.
     #[cfg(test)]
     pub(crate) fn of(log: JobState, before: Option<Self>, policy: Policy) -> Option<Self> {
-        let mut view = Self::judged(log, before)?;
+        let mut view = Self::judged(log, before, &Experience::default())?;
         view.reason(policy);
         Some(view)
     }
 
     /// The same, but where finding and next test would change they are still those of `before`: that takes longer
     /// than a tap may, and a result can be shown without them. [`JobView::reason`] brings them up to date.
-    pub(crate) fn judged(log: JobState, before: Option<Self>) -> Option<Self> {
+    pub(crate) fn judged(log: JobState, before: Option<Self>, experience: &Experience) -> Option<Self> {
         let (choice, circuit) = situation::circuit(&log)?;
-        let situation = situation::situation(&log);
+        let situation = Situation {
+            learned: experience.on(&choice, log.job),
+            ..situation::situation(&log)
+        };
         let (readings, behind) = readings(&log);
         let Some(before) = before.filter(|b| b.id == log.job) else {
             let specs = Catalogue::standard().tests_for(&circuit, &situation);

@@ -1,12 +1,13 @@
 //! What every screen asks of the companion: words, the open job, instruments, marks.
 
-use holdfast_diagnose::{Catalogue, Next, TestId, TestSpec};
+use holdfast_diagnose::{Catalogue, Learned, Next, TestId, TestSpec};
 use holdfast_joblog::{EntryKey, JobId, JobRow, Payload, kind};
 use holdfast_measure::{Pressure, PressureUnit};
 use holdfast_report::State;
 
 use crate::companion::Companion;
 use crate::compose;
+use crate::experience::Experience;
 use crate::flow;
 use crate::job::{Because, JobView};
 use crate::protocol::{Body, FormScreen, Mark, PhonePart, Request, Signal};
@@ -83,10 +84,13 @@ impl Companion {
             Some(id) => {
                 let log = self.store.fold(id)?;
                 let before = self.job.take();
+                if before.as_ref().is_none_or(|b| b.id != id) {
+                    self.experience = Experience::read(&self.store, self.session.settings.learned_since_ms)?;
+                }
                 if log.record.is_empty() {
                     None
                 } else {
-                    JobView::judged(log, before)
+                    JobView::judged(log, before, &self.experience)
                 }
             }
         };
@@ -110,6 +114,11 @@ impl Companion {
             work: id,
         });
         turn.ask(Request::Work { id });
+    }
+
+    /// What the person's own jobs taught, on all circuits; and from how many jobs.
+    pub(crate) fn taught(&self) -> (Learned, usize) {
+        self.experience.all()
     }
 
     /// Whether a caution was ticked in this job.

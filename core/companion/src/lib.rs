@@ -4,6 +4,7 @@ mod companion;
 mod compose;
 mod drawn;
 mod error;
+mod experience;
 #[cfg(feature = "ffi")]
 mod ffi;
 mod flow;

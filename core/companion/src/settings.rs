@@ -40,6 +40,8 @@ pub(crate) struct Settings {
     pub speech: Switch,
     /// Whether the phone buzzes during a hold.
     pub buzz: Switch,
+    /// Jobs closed before this teach nothing, ms since 1970-01-01T00:00Z.
+    pub learned_since_ms: i64,
     /// Tools at hand, by id; offered again for the next job.
     pub tools: Vec<String>,
     /// The workshop, for the report: its name on the first line.
@@ -75,6 +77,7 @@ impl Default for Settings {
             confidence: "95".into(),
             speech: Switch::On,
             buzz: Switch::On,
+            learned_since_ms: 0,
             tools: Vec::new(),
             business: String::new(),
             technician: String::new(),

@@ -41,7 +41,10 @@ fn a_briefing_says_what_each_outcome_would_change() {
         .into_iter()
         .filter(|line| !before.contains(line))
         .collect();
-    assert!(shown.len() >= 3, "a heading and two outcomes at least: {shown:#?}");
+    assert!(
+        shown.len() >= 3,
+        "a heading and two outcomes at least: {shown:#?}"
+    );
     let leads_to = |cause: &str| shown.iter().any(|line| line.contains(cause));
     assert!(leads_to("the front mount leaks vacuum ("), "{shown:#?}");
     assert!(leads_to("the rear mount leaks vacuum ("), "{shown:#?}");

@@ -33,6 +33,7 @@ mod repair;
 mod report;
 mod result;
 mod settings;
+mod taught;
 mod test;
 mod travel;
 mod values;

@@ -13,9 +13,11 @@ use holdfast_measure::{Bound, PressureUnit};
 
 use crate::companion::Companion;
 use crate::error::ActError;
+use crate::experience::Experience;
 use crate::flow::numbers::{self, NumberField};
 use crate::flow::parts::{any_of, entry, one_of, option, section, text_field, words};
 use crate::flow::report::paper_choice;
+use crate::flow::taught::taught_section;
 use crate::protocol::{
     Action, Body, ChoiceOption, FieldId, FormItem, FormScreen, Frame, Keys, Pick, Section,
 };
@@ -112,7 +114,7 @@ pub(super) fn act(
     mut typed: Typed,
     before: Box<At>,
     action: Action,
-    _turn: &mut Turn<'_>,
+    turn: &mut Turn<'_>,
 ) -> Result<(), ActError> {
     match action {
         Action::Type {
@@ -142,6 +144,12 @@ pub(super) fn act(
                 }
             }
             core.session.settings = settings;
+        }
+        Action::Pick {
+            pick: Pick::ForgetJobs,
+        } => {
+            core.session.settings.learned_since_ms = turn.clock.wall_ms;
+            core.experience = Experience::default();
         }
         Action::Pick { pick } => picked(core, pick),
         _ => return Ok(()),
@@ -265,6 +273,7 @@ pub(super) fn screen(core: &Companion, typed: &Typed) -> (Frame, Body) {
             &[FieldId::LimitDrop, FieldId::LimitSeconds, FieldId::Confidence],
         ),
         person_section(core),
+        taught_section(core),
     ];
     let form = FormScreen { sections, next: None };
     (Frame::titled(core.say("settings-title")), Body::Settings { form })

@@ -267,4 +267,6 @@ pub enum Pick {
     Speech,
     /// Buzzing on or off.
     Buzzing,
+    /// Forget what the person's own jobs taught so far.
+    ForgetJobs,
 }

@@ -277,3 +277,14 @@ problem-open-not-a-log = Die Datei dort ist kein Auftragsprotokoll. Sie bleibt, 
 notice-salvaged = Das Protokoll war beschädigt. Was lesbar war, ist hier; die beschädigte Datei wurde aufgehoben.
 problem-damaged = Das Protokoll ist beschädigt. Öffne die App noch einmal: Lesbares bleibt.
 problem-entry-too-large = Dieser Eintrag ist zu lang. Kürze ihn.
+
+## What the own jobs taught
+
+taught = Was deine Aufträge gelehrt haben
+taught-nothing = Noch wurde keine Reparatur geprüft und für gut befunden.
+taught-jobs = { $count ->
+    [one] Aus einem Auftrag, dessen Reparatur sich bei der Prüfung bewährt hat:
+   *[other] Aus { $count } Aufträgen, deren Reparatur sich bei der Prüfung bewährt hat:
+}
+taught-fault = { $fault }: { $count }
+taught-forget = Das Gelernte vergessen

@@ -39,8 +39,8 @@ certainty-tester = Likely, { $percent }. Seal or change it, then test again.
 certainty-likely = Likely, not sure: { $percent }. A finding counts from { $level }.
 certainty-open = Likeliest so far, with { $percent }: { $cause }.
 
-what-if-ask = What would each outcome change?
-what-if-heading = What each outcome would change
+what-if-ask = What would each result change?
+what-if-heading = What each result would change
 what-if-nothing = This test would change nothing now.
 what-if-line = { $chance }: { $outcome } Then { $causes }.
 what-if-decides = { $chance }: { $outcome } That would settle it: { $causes }.

@@ -276,3 +276,14 @@ problem-open-not-a-log = The file there is no job log. It stays as it is.
 notice-salvaged = The log was damaged. What could be read of it is here, and the damaged file was kept.
 problem-damaged = The log is damaged. Open the app again: what can be read is kept.
 problem-entry-too-large = This entry is too long. Shorten it.
+
+## What the own jobs taught
+
+taught = What your jobs taught
+taught-nothing = No repair has been tested and found good yet.
+taught-jobs = { $count ->
+    [one] From one job whose repair was tested and found good:
+   *[other] From { $count } jobs whose repair was tested and found good:
+}
+taught-fault = { $fault }: { $count }
+taught-forget = Forget what they taught

@@ -277,3 +277,14 @@ problem-open-not-a-log = El archivo de ahí no es un registro de trabajos. Queda
 notice-salvaged = El registro estaba dañado. Lo que se pudo leer está aquí, y el archivo dañado se guardó.
 problem-damaged = El registro está dañado. Abre otra vez la aplicación: lo legible se conserva.
 problem-entry-too-large = Esta entrada es demasiado larga. Acórtala.
+
+## What the own jobs taught
+
+taught = Lo que enseñaron tus trabajos
+taught-nothing = Aún no se ha probado ninguna reparación con buen resultado.
+taught-jobs = { $count ->
+    [one] De un trabajo cuya reparación se probó con buen resultado:
+   *[other] De { $count } trabajos cuya reparación se probó con buen resultado:
+}
+taught-fault = { $fault }: { $count }
+taught-forget = Olvidar lo aprendido

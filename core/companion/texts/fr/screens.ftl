@@ -277,3 +277,14 @@ problem-open-not-a-log = Le fichier là n’est pas un journal de travaux. Il re
 notice-salvaged = Le journal était abîmé. Ce qui se lisait est ici, et le fichier abîmé a été gardé.
 problem-damaged = Le journal est abîmé. Rouvrez l’application : ce qui se lit est gardé.
 problem-entry-too-large = Cette entrée est trop longue. Raccourcissez-la.
+
+## What the own jobs taught
+
+taught = Ce que tes travaux ont appris
+taught-nothing = Aucune réparation n’a encore été essayée avec succès.
+taught-jobs = { $count ->
+    [one] D’un travail dont la réparation a été essayée avec succès :
+   *[other] De { $count } travaux dont la réparation a été essayée avec succès :
+}
+taught-fault = { $fault } : { $count }
+taught-forget = Oublier ce qui a été appris

@@ -139,6 +139,35 @@ fn the_fuse_alone_is_not_the_finding_while_its_cause_is_untested() {
     assert!(!blown.decided, "{:?}", blown.causes.first());
 }
 
+/// Worked out by hand from the Dirichlet mean: 40 made-up jobs and 40 of one's own, all of one fault. That fault's share rises
+/// to the five times that are allowed, the others' halve.
+#[test]
+fn confirmed_jobs_move_how_often_a_fault_comes() {
+    let mut job = job("leaking front mount");
+    job.situation.complaint.clear();
+    for _ in 0..40 {
+        job.situation
+            .learned
+            .confirm(["front_mount/leaks".parse().unwrap()]);
+    }
+    let alone = |finding: &Finding, fault: &str| {
+        let is = |c: &&crate::Cause| c.faults.len() == 1 && c.faults[0].to_string() == fault;
+        finding.causes.iter().find(is).unwrap().p
+    };
+    let learned = finding(&job.circuit, &job.situation, &[]);
+    let times = alone(&learned, "front_mount/leaks") / alone(&learned, "rear_mount/leaks");
+    assert!((times - 10.0).abs() < 1e-6, "{times}");
+    // What was read outweighs what was learned.
+    job.answers.insert("hold:front_mount".into(), hold(20.0));
+    job.answers.insert("hold:rear_mount".into(), hold(9.0));
+    let readings: Vec<(Reading, TestResult)> = ["hold:front_mount", "hold:rear_mount"]
+        .map(|test| job.reading(&test.parse().unwrap(), &[]))
+        .into();
+    let found = finding(&job.circuit, &job.situation, &readings);
+    assert!(p(&found, "rear_mount/leaks") > 0.6, "{:?}", found.causes.first());
+    assert!(p(&found, "front_mount/leaks") < 0.2, "{:?}", found.causes.first());
+}
+
 #[test]
 fn every_template_can_be_reasoned_about() {
     for template in crate::templates() {
