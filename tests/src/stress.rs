@@ -368,7 +368,7 @@ fn marks(at: usize) -> Vec<MarkRecord> {
     shapes
         .into_iter()
         .enumerate()
-        .filter(|(index, _)| (at + index) % 3 != 0)
+        .filter(|(index, _)| !(at + index).is_multiple_of(3))
         .map(|(index, shape)| MarkRecord {
             shape,
             text: NAMES

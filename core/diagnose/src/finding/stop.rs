@@ -24,7 +24,7 @@ pub(crate) struct Standing {
 /// Probability from which a complaint counts as explained by a cause.
 const EXPLAINED: f64 = 0.5;
 /// The same before that ends the search while something can still be tested.
-pub(crate) const SURELY_EXPLAINED: f64 = 0.85;
+pub(crate) const SURELY_EXPLAINED: f64 = 0.65;
 /// What the tester alone could be behind with at least this probability is no finding before the tester is proved.
 const TESTER_ALONE: f64 = 5e-4;
 /// With more remedies than this in play nothing is close to an end.
