@@ -149,7 +149,7 @@ impl Composer<'_> {
             role: Role::Ink,
         };
         let first = self.pieces.len();
-        self.heading(section, 2, heading, look, 34.0);
+        self.heading(section, 2, heading, look, 0.0);
         if let Some(piece) = self.pieces.get_mut(first) {
             piece.fresh = true;
         }

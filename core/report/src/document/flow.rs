@@ -81,6 +81,8 @@ pub(crate) fn flow(pieces: Vec<Piece>, sheet: Sheet, tree: &mut Tree) -> Vec<Lai
 
 /// A page filled less than this looks left over.
 const SPARSE: f32 = 0.34;
+/// Space between such a page's content and a section that goes on below it.
+const BELOW_SPARSE: f32 = 34.0;
 
 struct Press<'a> {
     sheet: Sheet,
@@ -109,8 +111,12 @@ impl Press<'_> {
     fn group(&mut self, group: &[Piece]) {
         let starts = group.first().is_some_and(|p| p.fresh);
         let sparse = self.pages.len() > 1 && self.y < self.sheet.text_height() * SPARSE;
-        if starts && !self.at_top() && !sparse {
-            self.page();
+        if starts && !self.at_top() {
+            if sparse {
+                self.y += BELOW_SPARSE;
+            } else {
+                self.page();
+            }
         }
         let height: f32 = group.iter().map(|p| p.gap + p.height).sum();
         if !self.at_top() && self.y + height > self.sheet.text_height() {
