@@ -16,7 +16,7 @@ const LEAKS: (f64, f64, usize) = (-1.5, 24.0, 206);
 /// Points less likely than this share of the likeliest are left out where two leaks are summed over.
 const LEFT_OUT: f64 = 1e-7;
 /// Points of what a needle does without a leak.
-const NEEDLE_POINTS: usize = 5;
+pub(super) const NEEDLE_POINTS: usize = 5;
 /// How often an end that leaks at times does so in a test.
 const AT_TIMES: f64 = 0.5;
 

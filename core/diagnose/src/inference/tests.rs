@@ -3,6 +3,7 @@
 use proptest::prelude::*;
 use serde_json::json;
 
+use super::at_rest::NEEDLE_POINTS;
 use super::bayes::log_sum;
 use super::by_hand::SignRow;
 use super::causes::Size;
@@ -280,7 +281,7 @@ fn plain(model: &Model<'_>, seen: &[Observation], faults: &[usize]) -> f64 {
                     .collect()
             }
             Some(Size::Needle(spread)) => {
-                let points = Points::spread_over(spread, 21);
+                let points = Points::spread_over(spread, NEEDLE_POINTS);
                 let weights = points.sizes.iter().zip(&points.weights);
                 weights.map(|(s, w)| (*s, *s, *w)).collect()
             }
