@@ -6,8 +6,13 @@ use crate::{command, layout, timing};
 
 /// Checks both.
 pub fn run() -> Result<()> {
-    timing::timed("format", "every file is as rustfmt writes it", format)?;
-    timing::timed("clippy", "no lint has anything to say", clippy)
+    timing::timed("format", "every file is as rustfmt writes it", || {
+        format().map(timing::passed)
+    })?;
+    timing::timed("clippy", "no lint has anything to say", || {
+        clippy().map(timing::passed)
+    })?;
+    Ok(())
 }
 
 fn format() -> Result<()> {

@@ -1,6 +1,7 @@
 //! Every command a person or CI runs. `cargo xtask help` lists them.
 
 mod android;
+mod bindings;
 mod command;
 mod cross;
 mod fetch;
@@ -8,6 +9,7 @@ mod layout;
 mod lint;
 mod pdf;
 mod run;
+mod swift;
 mod test;
 mod timing;
 mod toolchain;

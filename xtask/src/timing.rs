@@ -4,8 +4,22 @@ use std::time::Instant;
 
 use anyhow::{Result, bail};
 
+/// How a step ended that did not fail.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Outcome {
+    /// It proved what it should.
+    Passed,
+    /// It was not done, and why. Nothing is proved.
+    Skipped(String),
+}
+
+/// What a step that can't be skipped gives: it ended, so it passed.
+pub fn passed((): ()) -> Outcome {
+    Outcome::Passed
+}
+
 /// Runs a step between a line that says what it proves and one that says how it went.
-pub fn timed(name: &str, proves: &str, run: impl FnOnce() -> Result<()>) -> Result<()> {
+pub fn timed(name: &str, proves: &str, run: impl FnOnce() -> Result<Outcome>) -> Result<Outcome> {
     println!("\n== {name}: {proves}");
     let (clock, processor) = (Instant::now(), children_s());
     let result = run();
@@ -14,9 +28,12 @@ pub fn timed(name: &str, proves: &str, run: impl FnOnce() -> Result<()>) -> Resu
         took.push_str(&format!(", {:.0} s of processor time", after - before));
     }
     match result {
-        Ok(()) => {
-            println!("== {name} passed in {took}");
-            Ok(())
+        Ok(outcome) => {
+            match &outcome {
+                Outcome::Passed => println!("== {name} passed in {took}"),
+                Outcome::Skipped(why) => println!("== {name} SKIPPED, nothing was tested: {why}"),
+            }
+            Ok(outcome)
         }
         Err(error) => {
             println!("== {name} FAILED after {took}: {error:#}");

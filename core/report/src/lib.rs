@@ -20,4 +20,6 @@ pub use document::{
     ReportWords, Section, SignLine, Signal, Table, Written, pages, render_pdf,
 };
 pub use render::{RenderError, render_png};
-pub use scene::{Anchor, Dash, Ends, Item, Point, Role, Scene, Stroke, Weight};
+pub use scene::{
+    Anchor, Dash, Ends, Item, NeedleShape, Point, Role, Scene, Stroke, Weight, dash_lengths, needle_shapes,
+};

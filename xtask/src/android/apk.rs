@@ -10,9 +10,8 @@ use zip::write::SimpleFileOptions;
 use zip::{CompressionMethod, ZipArchive, ZipWriter};
 
 use super::App;
-use super::resources::fresh;
 use crate::command;
-use crate::toolchain::{Step, files_under, run_quietly};
+use crate::toolchain::{Step, files_under, fresh, run_quietly};
 
 /// Android's name of a processor, and Rust's.
 const DEVICES: [(&str, &str); 3] = [

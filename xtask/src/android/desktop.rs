@@ -11,6 +11,7 @@ use super::resources::{FONT_FILES, FONTS};
 use super::unpack;
 use crate::command;
 use crate::fetch::{self, Catalogue};
+use crate::test::SCENARIO;
 use crate::toolchain::{Fingerprint, Places, files_under};
 
 /// The compiled window.
@@ -72,6 +73,10 @@ impl Desktop {
                 places.source(FONTS).join(file).display()
             ));
         }
+        java.arg(format!(
+            "-Dholdfast.scenario={}",
+            places.source(SCENARIO).display()
+        ));
         java.arg("-cp").arg(std::env::join_paths(&self.class_path)?);
         Ok(java)
     }

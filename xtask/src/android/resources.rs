@@ -8,7 +8,7 @@ use anyhow::Result;
 
 use super::unpack::Libraries;
 use crate::fetch::Catalogue;
-use crate::toolchain::{Fingerprint, Places, Step, files_under, run_quietly};
+use crate::toolchain::{Fingerprint, Places, Step, files_under, fresh, run_quietly};
 
 /// The app's linked resources.
 #[derive(Debug, Clone)]
@@ -147,13 +147,4 @@ fn compile_libraries(places: &Places, aapt2: &Path, libraries: &Libraries, to: &
             }
             Ok(())
         })
-}
-
-/// An empty folder.
-pub fn fresh(folder: &Path) -> Result<PathBuf> {
-    if folder.exists() {
-        fs::remove_dir_all(folder)?;
-    }
-    fs::create_dir_all(folder)?;
-    Ok(folder.to_path_buf())
 }

@@ -8,8 +8,8 @@ use anyhow::{Context, Result, bail};
 
 use super::App;
 use super::kotlin::{Module, QUICK_JAVA};
-use super::resources::fresh;
-use crate::toolchain::files_under;
+use crate::test::SCENARIO;
+use crate::toolchain::{files_under, fresh};
 
 /// Compiles the tests and runs all of them, or the classes whose name contains `filter`.
 ///
@@ -60,6 +60,7 @@ pub fn test(app: &App, filter: Option<&str>) -> Result<()> {
         &app.places.source("android/app/src/test/golden"),
     ));
     java.arg(property("holdfast.pictures", &pictures));
+    java.arg(property("holdfast.scenario", &app.places.source(SCENARIO)));
     if std::env::var_os("HOLDFAST_RECORD").is_some() {
         // Only after looking at out/tests: these become the pictures that later ones are held against.
         java.arg("-Dholdfast.record=yes");

@@ -4,6 +4,6 @@ mod places;
 mod program;
 mod step;
 
-pub use places::Places;
+pub use places::{Places, fresh};
 pub use program::run_quietly;
 pub use step::{Fingerprint, Step, files_under};

@@ -1,5 +1,6 @@
 //! Folders of the project and of its build products.
 
+use std::fs;
 use std::path::{Path, PathBuf};
 
 use anyhow::Result;
@@ -53,4 +54,16 @@ impl Places {
         };
         self.target.join("release").join(name)
     }
+}
+
+/// An empty folder.
+///
+/// # Errors
+/// When it can't be cleared or made.
+pub fn fresh(folder: &Path) -> Result<PathBuf> {
+    if folder.exists() {
+        fs::remove_dir_all(folder)?;
+    }
+    fs::create_dir_all(folder)?;
+    Ok(folder.to_path_buf())
 }

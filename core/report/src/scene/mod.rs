@@ -7,8 +7,9 @@
 mod needle;
 mod outline;
 
-pub(crate) use needle::needle_shapes;
-pub(crate) use outline::{arc_points, dash_lengths};
+pub use needle::{NeedleShape, needle_shapes};
+pub(crate) use outline::arc_points;
+pub use outline::dash_lengths;
 
 /// A picture: a display list with its size and the words that stand for it.
 #[derive(Debug, Clone, PartialEq)]

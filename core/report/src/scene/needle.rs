@@ -3,13 +3,17 @@
 use super::Point;
 
 /// A filled shape of the needle, with how much it covers what is under it.
-pub(crate) struct NeedleShape {
-    pub(crate) points: Vec<Point>,
-    pub(crate) opacity: f32,
+#[derive(Debug, Clone, PartialEq)]
+pub struct NeedleShape {
+    /// Its corners, scene units.
+    pub points: Vec<Point>,
+    /// 0–1.
+    pub opacity: f32,
 }
 
 /// The shapes of a needle, in drawing order: the fuzzy edge in three steps, the pointer, the hub.
-pub(crate) fn needle_shapes(pivot: Point, length: f32, angle_deg: f32, doubt_deg: f32) -> Vec<NeedleShape> {
+#[must_use]
+pub fn needle_shapes(pivot: Point, length: f32, angle_deg: f32, doubt_deg: f32) -> Vec<NeedleShape> {
     let at = |radius: f32, degrees: f32| {
         let (sin, cos) = degrees.to_radians().sin_cos();
         Point {

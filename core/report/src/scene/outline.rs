@@ -16,8 +16,9 @@ pub(crate) fn arc_points(centre: Point, radius: f32, start_deg: f32, sweep_deg: 
         .collect()
 }
 
-/// Lengths of ink and gap of a broken line; `None` for a whole one. Dots need round ends.
-pub(crate) fn dash_lengths(stroke: Stroke) -> Option<Vec<f32>> {
+/// Lengths of ink and gap of a broken line, scene units; `None` for a whole one. Dots need round ends.
+#[must_use]
+pub fn dash_lengths(stroke: Stroke) -> Option<Vec<f32>> {
     match stroke.dash {
         Dash::Solid => None,
         Dash::Dashed => Some(vec![stroke.width * 3.5, stroke.width * 2.5]),

@@ -1,5 +1,9 @@
 //! Walls that a machine can check: which crate may use which, where the foreign-function library and the
-//! generated handle may appear, and what a shell's pure part may not import.
+//! generated handle may appear, what a shell's pure part may not import, that no sentence of the job stands in a shell,
+//! and that each shell has all that the core asks of one.
+
+mod shells;
+mod words;
 
 use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
@@ -28,7 +32,7 @@ const EDGES: [(&str, &[&str]); 7] = [
 ];
 
 /// Words that may stand only below the named folders, in files of the given kind.
-const WORDS: [Wall; 4] = [
+const WORDS: [Wall; 9] = [
     Wall {
         word: "uniffi",
         kind: "rs",
@@ -53,6 +57,36 @@ const WORDS: [Wall; 4] = [
         below: "android/desktop",
         allowed: &[],
     },
+    Wall {
+        word: "Holdfast.open",
+        kind: "swift",
+        below: "ios",
+        allowed: &["ios/Sources/HoldfastCore"],
+    },
+    Wall {
+        word: "import SwiftUI",
+        kind: "swift",
+        below: "ios",
+        allowed: &["ios/Sources/HoldfastApp", "ios/App", "ios/Tests/StandIn"],
+    },
+    Wall {
+        word: "import UIKit",
+        kind: "swift",
+        below: "ios",
+        allowed: &["ios/Sources/HoldfastApp/Phone"],
+    },
+    Wall {
+        word: "import AVFoundation",
+        kind: "swift",
+        below: "ios",
+        allowed: &["ios/Sources/HoldfastApp/Phone"],
+    },
+    Wall {
+        word: "import CoreMotion",
+        kind: "swift",
+        below: "ios",
+        allowed: &["ios/Sources/HoldfastApp/Phone"],
+    },
 ];
 
 struct Wall {
@@ -69,6 +103,8 @@ pub fn check() -> Result<()> {
     for wall in &WORDS {
         breaches.extend(misplaced(&root, wall)?);
     }
+    breaches.extend(words::sentences(&root)?);
+    breaches.extend(shells::lacks(&root)?);
     if !breaches.is_empty() {
         bail!("walls broken:\n  {}", breaches.join("\n  "));
     }

@@ -1,0 +1,55 @@
+import CoreHaptics
+import HoldfastCore
+import HoldfastKit
+
+/// `buzz`: patterns that a hand can tell apart.
+@MainActor
+final class Buzzer: Haptics {
+    private var engine: CHHapticEngine?
+
+    func buzz(_ pattern: Buzz) {
+        do {
+            let engine = try started()
+            try engine.makePlayer(with: CHHapticPattern(events: events(of: pattern), parameters: [])).start(atTime: 0)
+        } catch {
+            // Nothing is lost: what the buzz means stands on the screen. The next one tries a new engine.
+            engine = nil
+        }
+    }
+
+    private func started() throws -> CHHapticEngine {
+        let engine = try self.engine ?? CHHapticEngine()
+        engine.isAutoShutdownEnabled = true
+        try engine.start()
+        self.engine = engine
+        return engine
+    }
+
+    /// Seconds of shaking and of rest by turns.
+    private func times(of pattern: Buzz) -> [Double] {
+        switch pattern {
+        case .tick: [0.04]
+        case .done: [0.06, 0.09, 0.06]
+        case .readNow: [0.7]
+        case .alarm: [0.5, 0.2, 0.5, 0.2, 0.5]
+        }
+    }
+
+    private func events(of pattern: Buzz) -> [CHHapticEvent] {
+        let strong = [
+            CHHapticEventParameter(parameterID: .hapticIntensity, value: 1),
+            CHHapticEventParameter(parameterID: .hapticSharpness, value: 0.5),
+        ]
+        var events: [CHHapticEvent] = []
+        var at = 0.0
+        for (place, seconds) in times(of: pattern).enumerated() {
+            if place.isMultiple(of: 2) {
+                events.append(
+                    CHHapticEvent(
+                        eventType: .hapticContinuous, parameters: strong, relativeTime: at, duration: seconds))
+            }
+            at += seconds
+        }
+        return events
+    }
+}
