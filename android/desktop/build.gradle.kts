@@ -17,9 +17,13 @@ dependencies {
     implementation(compose.foundation)
     implementation(libs.coroutines.swing)
     implementation(libs.jna)
+    implementation(libs.json)
 }
 
 compose.desktop.application {
     mainClass = "holdfast.desktop.WindowKt"
-    jvmArgs("-Djna.library.path=${rootDir.parentFile.resolve("target/release")}")
+    jvmArgs(
+        "-Djna.library.path=${rootDir.parentFile.resolve("target/release")}",
+        "-Dholdfast.scenario=${rootDir.parentFile.resolve("tests/scenarios/split-front-hose-replaced.json")}",
+    )
 }

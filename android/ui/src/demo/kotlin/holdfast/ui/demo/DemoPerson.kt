@@ -6,6 +6,7 @@ import holdfast.core.ApprovalScreen
 import holdfast.core.Body
 import holdfast.core.Button
 import holdfast.core.ButtonWeight
+import holdfast.core.CannotReason
 import holdfast.core.Choice
 import holdfast.core.Field
 import holdfast.core.FieldId
@@ -23,16 +24,19 @@ import holdfast.core.ReportState
 import holdfast.core.Said
 import holdfast.core.Screen
 import holdfast.core.TestStage
+import holdfast.core.YesNoScreen
+import org.json.JSONObject
 
 /**
- * A mechanic at the [DemoCar] who looks at the screen and does what it asks, from an empty list of jobs to the
+ * A mechanic with a [scenario] who looks at the screen and does what it asks, from an empty list of jobs to the
  * shared report. Knows nothing of the order of the tests: the core decides that. Where the phone at hand has
  * [pictures] to give, the split hose and the new one are photographed and marked.
  */
-class DemoPerson(private val pictures: Boolean = false) {
+class DemoPerson(private val scenario: Scenario = Scenario.given(), private val pictures: Boolean = false) {
     private var test = ""
     private var strokes = 0
     private var asked = 0
+    private var watchedMs = 0L
     private var repaired = false
     private var marked = 0
     private var ringed = false
@@ -44,6 +48,7 @@ class DemoPerson(private val pictures: Boolean = false) {
     fun next(screen: Screen): Deed {
         val deed = look(screen)
         if (deed is Deed.Tap) remember(deed.button.action)
+        if (deed is Deed.Wait) watchedMs += deed.ms
         return deed
     }
 
@@ -56,7 +61,7 @@ class DemoPerson(private val pictures: Boolean = false) {
         is Body.Hold -> hold(body.hold)
         is Body.Meter -> values(body.meter.items, body.meter.confirm)
         is Body.Vibration -> values(body.meter.items, body.meter.confirm)
-        is Body.YesNo -> say(body.ask.answers)
+        is Body.YesNo -> say(body.ask)
         is Body.LookOver -> Deed.Tap(body.look.done)
         is Body.Finding -> finding(body.finding.buttons)
         is Body.Repaired -> repair(FormScreen(body.repair.sections, body.repair.next))
@@ -73,7 +78,9 @@ class DemoPerson(private val pictures: Boolean = false) {
             is Action.BeginTest, is Action.StartAgain -> {
                 strokes = 0
                 asked = 0
+                watchedMs = 0
             }
+            is Action.LetGo -> watchedMs = 0
             is Action.Stroke -> strokes += 1
             is Action.Say -> asked += 1
             is Action.RepairDone -> repaired = true
@@ -83,19 +90,20 @@ class DemoPerson(private val pictures: Boolean = false) {
     }
 
     private fun vehicle(form: FormScreen): Deed =
-        write(form, FieldId.Plate, "HF 20 INH")
-            ?: write(form, FieldId.Label, "Estate, 2.0, two mounts")
-            ?: write(form, FieldId.Odometer, "184,000 km")
-            ?: choose(form) { it == Pick.Complaint("shake_idle") }
-            ?: write(form, FieldId.ComplaintNote, "Shakes the mirrors at idle when warm, and it is gone above 1,000 rpm.")
-            ?: choose(form) { it == Pick.Template("two-mounts-one-valve") }
-            ?: choose(form) { it == Pick.Profile("mechanic") }
+        write(form, FieldId.Plate, scenario.paper.getString("plate"))
+            ?: write(form, FieldId.Label, scenario.label)
+            ?: write(form, FieldId.Odometer, scenario.paper.getString("odometer"))
+            ?: choose(form) { it is Pick.Complaint && it.id in scenario.complaints }
+            ?: write(form, FieldId.ComplaintNote, scenario.paper.getString("note"))
+            ?: choose(form) { it == Pick.Template(scenario.circuit) }
+            ?: choose(form) { it == Pick.Profile(scenario.profile) }
             ?: goOn(form)
 
     private fun prepare(form: FormScreen): Deed =
         tick(form.sections.flatMap { it.items }.filterIsInstance<FormItem.Care>().map { it.caution })
-            ?: write(form, FieldId.Altitude, "120")
-            ?: choose(form) { it is Pick.Tool }
+            ?: scenario.altitude?.let { write(form, FieldId.Altitude, it) }
+            ?: choose(form) { it == Pick.GaugeUnit(scenario.gaugeUnit) }
+            ?: choose(form) { it is Pick.Tool && scenario.tools?.contains(it.id) != false }
             ?: goOn(form)
 
     private fun tick(cautions: List<holdfast.core.Caution>): Deed? = cautions.firstNotNullOfOrNull { caution ->
@@ -103,14 +111,18 @@ class DemoPerson(private val pictures: Boolean = false) {
     }
 
     private fun test(stage: TestStage): Deed = when (stage) {
-        is TestStage.Brief -> tick(stage.steps.flatMap { it.cautions }) ?: Deed.Tap(stage.start)
+        is TestStage.Brief -> if (scenario.answer(test, repaired) == null) {
+            Deed.Tap(stage.cannot.first { it.action == Action.CannotDo(CannotReason.NOT_AVAILABLE) })
+        } else {
+            tick(stage.steps.flatMap { it.cautions }) ?: Deed.Tap(stage.start)
+        }
         is TestStage.Question -> Deed.Tap(stage.buttons.first { it.action is Action.KeepReading })
         is TestStage.Result -> photograph(stage.extras) ?: Deed.Tap(stage.buttons.first())
     }
 
     /** A photo of the hose alone, before and after its repair; then it is opened to be marked. */
     private fun photograph(extras: List<FormItem>): Deed? {
-        val wanted = pictures && test == "hold:front_hose" && marked == (if (repaired) 1 else 0)
+        val wanted = pictures && test == "hold:${scenario.replaced}" && marked == (if (repaired) 1 else 0)
         if (!wanted) return null
         val photo = extras.filterIsInstance<FormItem.Photo>().getOrNull(marked)
         if (photo != null) return Deed.Tap(Button(photo.photo.caption, photo.photo.open, ButtonWeight.QUIET, null))
@@ -122,7 +134,7 @@ class DemoPerson(private val pictures: Boolean = false) {
     /** A ring round the end of the hose and a caption. */
     private fun mark(photo: PhotoScreen): Deed {
         val ring = photo.palette.options.first { it.action == Action.Pick(Pick.MarkTool("ring")) }
-        val caption = if (repaired) DemoCar.NEW_HOSE else DemoCar.SPLIT_HOSE
+        val caption = scenario.paper.getJSONObject("photos").getString(if (repaired) "after" else "before")
         return when {
             ring.picked == Picked.NO && !ringed -> Deed.Choose(ring, 0)
             !ringed -> Deed.Mark(photo.scene, photo.scene.width * 0.585f, photo.scene.width * 0.375f).also { ringed = true }
@@ -148,9 +160,9 @@ class DemoPerson(private val pictures: Boolean = false) {
             strokes == STROKES -> {
                 strokes += 1
                 // Up the dial or not far: the needle follows the finger.
-                if (DemoCar.highest(test, repaired) == null) at(hold, 0.75f, 0.2f) else at(hold, 0.1f, 0.6f)
+                if (scenario.highest(test, repaired) == null) at(hold, 0.75f, 0.2f) else at(hold, 0.1f, 0.6f)
             }
-            else -> Deed.Tap(if (DemoCar.highest(test, repaired) == null) phase.letGo else phase.others.first())
+            else -> Deed.Tap(if (scenario.highest(test, repaired) == null) phase.letGo else phase.others.first())
         }
     }
 
@@ -158,33 +170,36 @@ class DemoPerson(private val pictures: Boolean = false) {
         Deed.Drag(hold.gauge.width * right, hold.gauge.height * down)
 
     private fun read(phase: HoldPhase.Read): Deed {
-        val reading = DemoCar.highest(test, repaired) ?: DemoCar.HELD
-        return if (phase.field.value == reading) Deed.Tap(phase.confirm) else Deed.Write(phase.field, reading)
+        val reading = scenario.highest(test, repaired) ?: scenario.reading(test, repaired, watchedMs / 1_000.0)
+        return if (reading == null || phase.field.value == reading) Deed.Tap(phase.confirm) else Deed.Write(phase.field, reading)
     }
 
     private fun values(items: List<FormItem>, confirm: Button): Deed {
+        val answer = scenario.answer(test, repaired)
         items.filterIsInstance<FormItem.Entry>().forEach { entry ->
             val key = (entry.field.id as? FieldId.Answer)?.key ?: return@forEach
-            val wanted = DemoCar.typed(test, key) ?: return@forEach
+            val wanted = Scenario.typed(answer?.opt(key)) ?: return@forEach
             if (entry.field.value != wanted) return Deed.Write(entry.field, wanted)
         }
         val form = FormScreen(listOf(holdfast.core.Section("", items)), null)
-        return choose(form) { it is Pick.Answer && DemoCar.picked(test, it.key) == it.value } ?: Deed.Tap(confirm)
+        return choose(form) { it is Pick.Answer && picked(answer?.opt(it.key)) == it.value } ?: Deed.Tap(confirm)
     }
 
-    private fun say(answers: List<Button>): Deed {
-        val said = DemoCar.said(test).getOrElse(asked) { Said.NO }
-        return Deed.Tap(answers.first { it.action == Action.Say(said) })
+    private fun picked(value: Any?): String? = if (value is Boolean) (if (value) "yes" else "no") else Scenario.typed(value)
+
+    private fun say(ask: YesNoScreen): Deed {
+        val said = scenario.said(test, repaired).getOrElse(asked) { Said.NOT_SURE }
+        return Deed.Tap(ask.answers.firstOrNull { it.action == Action.Say(said) } ?: ask.notSure)
     }
 
     private fun finding(buttons: List<Button>): Deed {
-        val repair = buttons.firstOrNull { it.action is Action.Repair }
+        val repair = buttons.firstOrNull { it.action == Action.Repair(scenario.replaced) }
         val close = buttons.firstOrNull { it.action is Action.CloseJob }
         return Deed.Tap(if (repaired || repair == null) close ?: buttons.first() else repair)
     }
 
     private fun repair(form: FormScreen): Deed =
-        write(form, FieldId.RepairPart, "Hose 3.5 mm, 0.5 m") ?: goOn(form)
+        write(form, FieldId.RepairPart, scenario.paper.getString("part")) ?: goOn(form)
 
     private fun report(report: ReportScreen): Deed = when (val state = report.state) {
         is ReportState.ToMake -> go(report, Place.COSTS, priced) ?: go(report, Place.APPROVAL, signed) ?: Deed.Tap(state.make)
@@ -199,22 +214,26 @@ class DemoPerson(private val pictures: Boolean = false) {
         .firstOrNull { it.action == Action.Go(to) && !done }
         ?.let { Deed.Tap(it) }
 
-    private fun costs(form: FormScreen): Deed =
-        choose(form) { it == Pick.CostStage("charged") }
-            ?: write(form, FieldId.Currency, "EUR")
-            ?: write(form, FieldId.TaxParts, "20")
-            ?: write(form, FieldId.TaxLabour, "20")
-            ?: write(form, FieldId.CostWords(0u), "Vacuum hose 3.5 mm, 0.5 m")
-            ?: write(form, FieldId.CostPrice(0u), "14.50")
-            ?: write(form, FieldId.CostWords(1u), "Test, replace, test again")
-            ?: write(form, FieldId.CostQuantity(1u), "1.25")
-            ?: write(form, FieldId.CostPrice(1u), "88.00")
+    private fun costs(form: FormScreen): Deed {
+        val costs = scenario.paper.getJSONObject("costs")
+        val lines = costs.getJSONArray("lines").objects().withIndex()
+        return choose(form) { it == Pick.CostStage("charged") }
+            ?: write(form, FieldId.Currency, costs.getString("currency"))
+            ?: write(form, FieldId.TaxParts, costs.getString("tax_parts"))
+            ?: write(form, FieldId.TaxLabour, costs.getString("tax_labour"))
+            ?: lines.firstNotNullOfOrNull { (place, line) -> costLine(form, place.toUInt(), line) }
             ?: goOn(form).also { priced = true }
+    }
+
+    private fun costLine(form: FormScreen, place: UInt, line: JSONObject): Deed? =
+        write(form, FieldId.CostWords(place), line.getString("words"))
+            ?: line.optString("quantity").ifEmpty { null }?.let { write(form, FieldId.CostQuantity(place), it) }
+            ?: write(form, FieldId.CostPrice(place), line.getString("price"))
 
     private fun approve(approval: ApprovalScreen): Deed {
         val form = FormScreen(approval.sections, approval.next)
-        val stroke = DemoCar.signature.getOrNull(strokes)
-        return write(form, FieldId.Signer, "A. Example")
+        val stroke = scenario.signature.getOrNull(strokes)
+        return write(form, FieldId.Signer, scenario.paper.getString("signer"))
             ?: stroke?.let { Deed.Sign(approval.pad, it) }?.also { strokes += 1 }
             ?: goOn(form).also { signed = true }
     }
