@@ -25,8 +25,11 @@ struct Step {
 #[derive(Clone, Copy, PartialEq, Eq)]
 enum Lane {
     Core,
-    Phones,
+    Android,
+    Apple,
 }
+
+const LANES: [Lane; 3] = [Lane::Core, Lane::Android, Lane::Apple];
 
 const STEPS: &[Step] = &[
     Step {
@@ -51,19 +54,19 @@ const STEPS: &[Step] = &[
         name: "cross",
         proves: "the core type-checks for Android and iOS",
         run: || cross::check().map(passed),
-        lane: Lane::Phones,
+        lane: Lane::Android,
     },
     Step {
         name: "android",
         proves: "the Compose screens with the real library",
         run: || android_tests().map(passed),
-        lane: Lane::Phones,
+        lane: Lane::Android,
     },
     Step {
         name: "swift",
         proves: "the iOS view models with the real library; the views parse and keep their format",
         run: swift::test,
-        lane: Lane::Core,
+        lane: Lane::Apple,
     },
 ];
 
@@ -88,7 +91,7 @@ impl End {
 /// What a step's own process ends with when it was skipped, so that it can't be taken for one that passed.
 const SKIPPED: i32 = 77;
 
-/// Runs the named steps one after the other, or all in two lanes.
+/// Runs the named steps one after the other, or all in lanes.
 pub fn run(names: &[String]) -> Result<()> {
     if let Some(unknown) = names.iter().find(|n| !STEPS.iter().any(|s| s.name == n.as_str())) {
         let known: Vec<_> = STEPS.iter().map(|s| s.name).collect();
@@ -151,11 +154,13 @@ fn lanes() -> Result<Vec<(&'static str, End)>> {
         Ok(results)
     };
     std::thread::scope(|scope| {
-        let phones = scope.spawn(|| lane(Lane::Phones));
-        let mut results = lane(Lane::Core)?;
-        match phones.join() {
-            Ok(more) => results.extend(more?),
-            Err(_) => bail!("the lane of the phones' steps ended by itself"),
+        let running = LANES.map(|which| scope.spawn(move || lane(which)));
+        let mut results = Vec::new();
+        for lane in running {
+            match lane.join() {
+                Ok(more) => results.extend(more?),
+                Err(_) => bail!("a lane of steps ended by itself"),
+            }
         }
         Ok(results)
     })

@@ -8,8 +8,8 @@ public struct HoldfastRoot: View {
 
     @Environment(\.colorScheme) private var scheme
     @Environment(\.scenePhase) private var phase
-    // How much larger the phone's words are than usual: the core lays maps out for it.
-    @ScaledMetric(relativeTo: .body) private var larger = 1.0
+    // A hundred of what the phone's text size makes larger: the core lays maps out for it.
+    @ScaledMetric(relativeTo: .body) private var hundred = 100.0
 
     /// The app on this model.
     public init(model: HoldfastModel) {
@@ -20,7 +20,7 @@ public struct HoldfastRoot: View {
         ShownView(shown: model.shown)
             .environment(model)
             .environment(\.palette, scheme == .dark ? .night : .day)
-            .onChange(of: larger, initial: true) { _, now in model.send(Action.textSize(larger: Float(now))) }
+            .onChange(of: hundred, initial: true) { _, now in model.send(Action.textSize(larger: Float(now / 100))) }
             .onChange(of: phase) { before, now in
                 if now == .active { model.send(Action.resume) }
                 if before == .active { model.send(Action.pause) }

@@ -120,13 +120,43 @@ fn mirror() -> Result<String> {
     }
     let codename = named("VERSION_CODENAME").context("this Debian has no code name")?;
     let out = Command::new("apt-get")
-        .args(["indextargets", "--format", "$(SITE)", "Created-By: Packages"])
-        .arg(format!("Suite: {codename}"))
+        .args([
+            "indextargets",
+            "--format",
+            "$(SITE) $(RELEASE) $(CODENAME) $(SUITE)",
+        ])
+        .arg("Created-By: Packages")
         .output()
         .context("asking apt for its mirror")?;
-    let sites = String::from_utf8_lossy(&out.stdout).into_owned();
-    let first = sites.lines().find(|site| site.starts_with("http"));
-    first
-        .map(str::to_owned)
+    first_site(&String::from_utf8_lossy(&out.stdout), &codename)
         .with_context(|| format!("apt names no mirror for {codename}"))
+}
+
+/// The first site with this release. Apt calls it by its code name or by its age, depending on what it has fetched.
+fn first_site(targets: &str, codename: &str) -> Option<String> {
+    targets.lines().find_map(|target| {
+        let (site, names) = target.split_once(' ')?;
+        let is_it = site.starts_with("http") && names.split(' ').any(|name| name == codename);
+        is_it.then(|| site.to_owned())
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_mirror_is_found_by_any_of_the_release_s_names() {
+        let fetched = "https://other nodistro  x\nhttp://m/debian bookworm bookworm oldstable\n";
+        assert_eq!(
+            first_site(fetched, "bookworm").as_deref(),
+            Some("http://m/debian")
+        );
+        assert_eq!(
+            first_site("http://m/debian bookworm  \n", "bookworm").as_deref(),
+            Some("http://m/debian")
+        );
+        let security = "http://m/debian-security bookworm-security bookworm-security oldstable-security\n";
+        assert_eq!(first_site(security, "bookworm"), None);
+    }
 }

@@ -165,7 +165,7 @@ fn types(swift: &Swift, places: &Places) -> Result<()> {
                 "-emit-module-path",
             ])
             .arg(module.join("SwiftUI.swiftmodule"))
-            .arg(stand_in.join("SwiftUI.swift")),
+            .args(files_under(&stand_in.join("SwiftUI"), ".swift")?),
     )
     .context("the stand-in for SwiftUI does not compile")?;
     let phone = places.source("ios/Sources/HoldfastApp/Phone");

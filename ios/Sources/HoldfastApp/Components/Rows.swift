@@ -1,4 +1,5 @@
 import HoldfastCore
+import HoldfastKit
 import SwiftUI
 
 /// Possible causes with their certainty as number and bar.
@@ -60,7 +61,7 @@ struct TestRows: View {
         Stack(spacing: 0) {
             ForEach(Array(tests.enumerated()), id: \.offset) { _, test in
                 Rule()
-                Tappable(test.open) { face(test) }
+                RowButton(test.open) { face(test) }
             }
             if !tests.isEmpty { Rule() }
         }
@@ -77,6 +78,32 @@ struct TestRows: View {
         }
         .padding(.vertical, Space.small)
         .frame(minHeight: Space.card)
+    }
+}
+
+/// A row that is tapped as a whole: its words are read out, then what tapping it does.
+struct RowButton<Face: View>: View {
+    let open: Button
+    let face: Face
+
+    @Environment(HoldfastModel.self) private var model
+
+    init(_ open: Button, @ViewBuilder face: () -> Face) {
+        self.open = open
+        self.face = face()
+    }
+
+    var body: some View {
+        SwiftUI.Button {
+            model.send(open.action)
+        } label: {
+            face.contentShape(Rectangle())
+        }
+        .buttonStyle(.plain)
+        .disabled(open.whyNot != nil)
+        .accessibilityElement(children: .combine)
+        .accessibilityAddTraits(.isButton)
+        .accessibilityHint(Text(verbatim: open.whyNot ?? open.label))
     }
 }
 

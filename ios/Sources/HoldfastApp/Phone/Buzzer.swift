@@ -25,16 +25,6 @@ final class Buzzer: Haptics {
         return engine
     }
 
-    /// Seconds of shaking and of rest by turns.
-    private func times(of pattern: Buzz) -> [Double] {
-        switch pattern {
-        case .tick: [0.04]
-        case .done: [0.06, 0.09, 0.06]
-        case .readNow: [0.7]
-        case .alarm: [0.5, 0.2, 0.5, 0.2, 0.5]
-        }
-    }
-
     private func events(of pattern: Buzz) -> [CHHapticEvent] {
         let strong = [
             CHHapticEventParameter(parameterID: .hapticIntensity, value: 1),
@@ -42,13 +32,14 @@ final class Buzzer: Haptics {
         ]
         var events: [CHHapticEvent] = []
         var at = 0.0
-        for (place, seconds) in times(of: pattern).enumerated() {
+        for (place, ms) in pattern.times.enumerated() {
             if place.isMultiple(of: 2) {
                 events.append(
                     CHHapticEvent(
-                        eventType: .hapticContinuous, parameters: strong, relativeTime: at, duration: seconds))
+                        eventType: .hapticContinuous, parameters: strong, relativeTime: at, duration: Double(ms) / 1_000
+                    ))
             }
-            at += seconds
+            at += Double(ms) / 1_000
         }
         return events
     }

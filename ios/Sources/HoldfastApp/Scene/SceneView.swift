@@ -29,7 +29,7 @@ struct SceneView: View {
                 SceneCanvas(scene: scene, needleDeg: needleDeg)
                 PenStroke(pen: pen)
                 ForEach(scene.regions) { region in
-                    RegionButton(region: region, target: frame.target(of: region)) { model.send(region.tap) }
+                    RegionButton(region: region, target: frame.target(of: region))
                 }
             }
             .contentShape(Rectangle())
@@ -119,14 +119,19 @@ struct SceneStill: View {
 struct RegionButton: View {
     let region: Region
     let target: CGRect
-    let tap: () -> Void
+
+    @Environment(HoldfastModel.self) private var model
 
     var body: some View {
-        SwiftUI.Button(action: tap) { Color.clear.contentShape(Rectangle()) }
-            .buttonStyle(.plain)
-            .frame(width: target.width, height: target.height)
-            .offset(x: target.minX, y: target.minY)
-            .accessibilityLabel(Text(verbatim: region.label))
+        SwiftUI.Button {
+            model.send(region.tap)
+        } label: {
+            Color.clear.contentShape(Rectangle())
+        }
+        .buttonStyle(.plain)
+        .frame(width: target.width, height: target.height)
+        .offset(x: target.minX, y: target.minY)
+        .accessibilityLabel(Text(verbatim: region.label))
     }
 }
 

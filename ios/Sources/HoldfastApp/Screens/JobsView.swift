@@ -1,5 +1,4 @@
 import HoldfastCore
-import HoldfastKit
 import SwiftUI
 
 /// The list of jobs.
@@ -28,20 +27,10 @@ struct JobsView: View {
 private struct JobRowView: View {
     let row: JobRow
 
-    @Environment(HoldfastModel.self) private var model
-
     var body: some View {
         Rule()
-        SwiftUI.Button {
-            model.send(row.open.action)
-        } label: {
-            face.contentShape(Rectangle())
-        }
-        .buttonStyle(.plain)
-        .disabled(row.open.whyNot != nil)
-        .accessibilityElement(children: .combine)
-        .accessibilityHint(Text(verbatim: row.open.label))
-        .accessibilityAddTraits(row.picked == .yes ? [.isButton, .isSelected] : .isButton)
+        RowButton(row.open) { face }
+            .accessibilityAddTraits(row.picked == .yes ? .isSelected : [])
         FlowRow { ForEach(Array(row.buttons.enumerated()), id: \.offset) { _, way in QuietButton(way) } }
     }
 

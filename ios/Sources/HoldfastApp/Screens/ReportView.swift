@@ -24,30 +24,29 @@ struct ReportView: View {
     }
 }
 
-/// A page over the width of the screen; a tap brings it to reading size and back.
+/// A page over the width of the screen; a tap brings it to reading size, to be moved under the finger, and back.
 private struct Page: View {
+    private static let reading = 2.0
+
     let scene: Scene
 
     @Environment(\.palette) private var palette
     @State private var isLarge = false
-    @State private var width = 0.0
 
     var body: some View {
-        ScrollView(isLarge ? .horizontal : []) {
-            SceneCanvas(scene: scene)
-                .frame(width: isLarge ? width * 2 : width)
-                .aspectRatio(Double(scene.width) / Double(scene.height), contentMode: .fit)
-                .contentShape(Rectangle())
-                .onTapGesture { isLarge.toggle() }
-                .environment(\.palette, .day)
-                .environment(\.layoutDirection, .leftToRight)
-        }
-        .background(Palette.day[.paper])
-        .overlay(Rectangle().strokeBorder(palette[.line], lineWidth: 1).allowsHitTesting(false))
-        .background {
-            GeometryReader { space in
-                Color.clear.onChange(of: space.size.width, initial: true) { _, now in width = now }
+        GeometryReader { space in
+            let times = isLarge ? Self.reading : 1
+            ScrollView(isLarge ? [.horizontal, .vertical] : []) {
+                SceneCanvas(scene: scene)
+                    .frame(width: space.size.width * times, height: space.size.height * times)
+                    .contentShape(Rectangle())
+                    .onTapGesture { isLarge.toggle() }
             }
         }
+        .environment(\.palette, .day)
+        .environment(\.layoutDirection, .leftToRight)
+        .background(Palette.day[.paper])
+        .overlay(Rectangle().strokeBorder(palette[.line], lineWidth: 1).allowsHitTesting(false))
+        .aspectRatio(Double(scene.width) / Double(scene.height), contentMode: .fit)
     }
 }
