@@ -22,6 +22,9 @@ const PACKAGES: [&str; 5] = [
     "libgcc-14-dev",
 ];
 
+/// A root that is thrown away when it breaks needs no file synced to disk one by one (dpkg 1.19.5 or later).
+const UNSYNCED: [(&str, &str); 1] = [("DPKG_FORCE", "unsafe-io")];
+
 /// Mounts `/proc` and the folders named before `--` where the program sees them, in a mount namespace of its own: they
 /// are gone with it, and removing the root never reaches them. Swift finds its libraries through `/proc`.
 const ENTER: &str = r#"
@@ -81,16 +84,18 @@ fn make(root: &Path) -> Result<()> {
         Command::new("debootstrap")
             .args(["--variant=minbase", "--include=ca-certificates", RELEASE])
             .arg(root)
-            .arg(&mirror),
+            .arg(&mirror)
+            .envs(UNSYNCED),
     )?;
     quietly(inside(root, &[], "apt-get").args(["update", "-qq"]))?;
     quietly(
         inside(root, &[], "apt-get")
-            // A root that is thrown away when it breaks needs no file synced to disk one by one.
-            .args(["-o", "Dpkg::Options::=--force-unsafe-io"])
+            // There is no terminal inside.
+            .args(["-o", "Dpkg::Use-Pty=0"])
             .args(["install", "-y", "-qq", "--no-install-recommends"])
             .args(PACKAGES)
-            .env("DEBIAN_FRONTEND", "noninteractive"),
+            .env("DEBIAN_FRONTEND", "noninteractive")
+            .envs(UNSYNCED),
     )
 }
 

@@ -116,7 +116,7 @@ private class Demonstration(private val data: File, private val out: File, priva
                 is Request.StopTicks -> ticking = null
                 is Request.Work -> {
                     if ((now.body as? Body.Report)?.report?.state is ReportState.Working) gallery.take(now, now, live)
-                    core.work(request.id)
+                    core.work(request.id) {}
                     now = act(Action.WorkDone(request.id), now) ?: return null
                 }
                 is Request.Share -> {
