@@ -1,6 +1,7 @@
-//! How things look, for shells that draw scenes themselves: the report crate's table of colours, its broken lines
+//! How things look and feel, for shells that draw scenes themselves: the report crate's table of colours, its broken lines
 //! and its needle.
 
+use crate::Buzz;
 use holdfast_report::theme::{self, Theme};
 use holdfast_report::{NeedleShape, Point, Role, Stroke};
 
@@ -33,4 +34,10 @@ pub fn needle_shapes(pivot: Point, length: f32, angle_deg: f32, doubt_deg: f32) 
 #[uniffi::export]
 pub fn dash_lengths(stroke: Stroke) -> Option<Vec<f32>> {
     holdfast_report::dash_lengths(stroke)
+}
+
+/// How a pattern feels: milliseconds of shaking and of rest by turns, beginning with shaking.
+#[uniffi::export]
+pub fn buzz_times(pattern: Buzz) -> Vec<u32> {
+    pattern.times_ms().to_vec()
 }

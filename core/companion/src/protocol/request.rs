@@ -87,6 +87,19 @@ pub enum Buzz {
     Alarm,
 }
 
+impl Buzz {
+    /// Milliseconds of shaking and of rest by turns, beginning with shaking.
+    #[must_use]
+    pub fn times_ms(self) -> &'static [u32] {
+        match self {
+            Self::Tick => &[40],
+            Self::Done => &[60, 90, 60],
+            Self::ReadNow => &[700],
+            Self::Alarm => &[500, 200, 500, 200, 500],
+        }
+    }
+}
+
 /// What an action led to.
 #[derive(Debug, Clone, PartialEq, Default)]
 #[cfg_attr(feature = "ffi", derive(uniffi::Record))]

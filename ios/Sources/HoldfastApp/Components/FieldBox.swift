@@ -29,7 +29,7 @@ struct FieldBox: View {
             .padding(.vertical, Space.hair)
             .card(palette[.raised], frame: palette[frame], width: isFocused || field.problem != nil ? 3 : 2)
             if let problem = field.problem {
-                Words(problem, style: .small, role: .danger)
+                Words(problem, style: .small, role: .danger).announced(problem)
             } else {
                 QuietWords(field.hint)
             }

@@ -12,6 +12,7 @@ struct ScreenFrame<Content: View, Foot: View>: View {
 
     @Environment(\.palette) private var palette
     @AccessibilityFocusState private var isTitleFocused: Bool
+    @State private var footHeight = 0.0
 
     init(
         _ frame: Frame,
@@ -29,7 +30,7 @@ struct ScreenFrame<Content: View, Foot: View>: View {
         GeometryReader { space in
             let low = space.size.height < Space.low && space.size.width > space.size.height
             Group {
-                if low { lying } else { upright }
+                if low { lying } else { upright(space.size.height) }
             }
             .environment(\.isLow, low)
         }
@@ -37,16 +38,22 @@ struct ScreenFrame<Content: View, Foot: View>: View {
         .onChange(of: key, initial: true) { isTitleFocused = true }
     }
 
-    private var upright: some View {
+    private func upright(_ height: Double) -> some View {
         VStack(spacing: 0) {
             top
             page
             if Foot.self != EmptyView.self {
                 Rule()
-                Stack(spacing: Space.small) { foot }
-                    .frame(maxWidth: Space.column)
-                    .padding(.horizontal, Space.margin)
-                    .padding(.vertical, Space.step)
+                ScrollView {
+                    Stack(spacing: Space.small) { foot }
+                        .frame(maxWidth: Space.column)
+                        .padding(.horizontal, Space.margin)
+                        .padding(.vertical, Space.step)
+                        .onHeight { footHeight = $0 }
+                }
+                .scrollBounceBehavior(.basedOnSize)
+                // With large type the ways on scroll by themselves rather than leave the page no room.
+                .frame(height: min(footHeight, height * 0.6))
             }
         }
     }
@@ -168,6 +175,17 @@ extension View {
     func announced(_ words: String) -> some View {
         onChange(of: words, initial: true) { _, now in
             if !now.isEmpty { AccessibilityNotification.Announcement(now).post() }
+        }
+    }
+}
+
+extension View {
+    /// Tells how high this is, at first and when it changes.
+    fileprivate func onHeight(_ tell: @escaping (Double) -> Void) -> some View {
+        background {
+            GeometryReader { space in
+                Color.clear.onChange(of: space.size.height, initial: true) { _, now in tell(now) }
+            }
         }
     }
 }

@@ -32,7 +32,7 @@ final class Buzzer: Haptics {
         ]
         var events: [CHHapticEvent] = []
         var at = 0.0
-        for (place, ms) in pattern.times.enumerated() {
+        for (place, ms) in buzzTimes(pattern: pattern).enumerated() {
             if place.isMultiple(of: 2) {
                 events.append(
                     CHHapticEvent(

@@ -36,13 +36,14 @@ private struct Reasons: View {
     var body: some View {
         if !lines.isEmpty {
             HStack(alignment: .top, spacing: Space.step) {
-                Words(sign, style: .title, role: role, align: .center).frame(width: 24).accessibilityHidden(true)
+                Words(sign, style: .title, role: role, align: .center).frame(width: 24)
                 Stack(spacing: Space.small) {
                     ForEach(Array(lines.enumerated()), id: \.offset) { _, line in Words(line) }
                 }
                 .padding(.leading, Space.step + 4)
                 .overlay(alignment: .leading) { Rectangle().fill(palette[role]).frame(width: 4) }
             }
+            .accessibilityElement(children: .combine)
         }
     }
 }

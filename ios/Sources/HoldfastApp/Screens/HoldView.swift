@@ -27,7 +27,7 @@ struct HoldView: View {
         case .read(let prompt, let field, let confirm, let others):
             ScreenFrame(frame, key: "read") {
                 Around {
-                    Words(prompt, style: .heading)
+                    Words(prompt, style: .heading).announced(prompt)
                     FieldBox(field, style: .number)
                 } gauge: {
                     Gauge(scene: hold.gauge)
@@ -41,7 +41,7 @@ struct HoldView: View {
             ScreenFrame(frame, key: "watch") {
                 Around {
                     Running()
-                    Words(prompt, align: .center).frame(maxWidth: .infinity)
+                    Words(prompt, align: .center).frame(maxWidth: .infinity).announced(prompt)
                 } gauge: {
                     Gauge(scene: hold.gauge)
                 } below: {
@@ -52,7 +52,7 @@ struct HoldView: View {
             }
         case .interrupted(let text, let buttons):
             ScreenFrame(frame, key: "interrupted") {
-                Words(text, style: .heading)
+                Words(text, style: .heading).announced(text)
                 Drawing(hold.gauge)
             } foot: {
                 WideButtons(Foot(buttons).foot)
@@ -106,9 +106,9 @@ private struct Running: View {
 
     var body: some View {
         VStack(spacing: Space.hair) {
-            // They run too fast to be read out; what is to be said comes as a request to speak.
+            // Both run too fast to be read out; what is to be said comes as a request to speak.
             Words(model.live.seconds, style: .running, align: .center).accessibilityAddTraits(.updatesFrequently)
-            Words(model.live.cue, style: .heading, align: .center).announced(model.live.cue)
+            Words(model.live.cue, style: .heading, align: .center)
         }
         .frame(maxWidth: .infinity)
     }

@@ -34,7 +34,7 @@ struct TestView: View {
         case .result(let mark, let sentence, let meaning, let details, let chart, let buttons, let extras):
             ScreenFrame(frame, key: key("result")) {
                 MarkView(mark, style: .title)
-                Words(sentence, style: .heading)
+                Words(sentence, style: .heading).announced(sentence)
                 Words(meaning)
                 spot
                 if let chart { Drawing(chart) }

@@ -1,3 +1,4 @@
+import Foundation
 import HoldfastCore
 
 @testable import HoldfastKit
@@ -126,10 +127,20 @@ struct FakeGaugeReader: GaugeReader {
 }
 
 extension Screen {
-    /// A screen with nothing but a title.
+    /// The core's own first screen, as a phone shows it when nothing was recorded yet.
+    private static let first: Screen? = {
+        let folder = FileManager.default.temporaryDirectory.appendingPathComponent("holdfast-\(UUID().uuidString)")
+        defer { try? FileManager.default.removeItem(at: folder) }
+        let facts = PhoneFacts(locale: "en-GB", parts: [], fonts: [])
+        let clock = Clock(wallMs: 1_773_651_600_000, offsetMin: 0, monoMs: 0, bootId: "first")
+        return try? Holdfast.open(dataDir: folder.path, facts: facts, clock: clock).screen()
+    }()
+
+    /// That screen with another title, and another body where one is given.
     static func plain(_ title: String, _ body: Body? = nil) -> Screen {
-        let frame = Frame(title: title, back: nil, menu: [], cautions: [], spoken: "", notice: nil)
-        let empty = Body.settings(form: FormScreen(sections: [], next: nil))
-        return Screen(rev: 1, language: "en", direction: .leftToRight, frame: frame, body: body ?? empty)
+        guard var screen = first else { fatalError("the core gives no first screen") }
+        screen.frame.title = title
+        if let body { screen.body = body }
+        return screen
     }
 }

@@ -40,6 +40,7 @@ extension View {
     public func id<ID: Hashable>(_ id: ID) -> some View { self }
     public func allowsHitTesting(_ enabled: Bool) -> some View { self }
     public func scrollDismissesKeyboard(_ mode: ScrollDismissesKeyboardMode) -> some View { self }
+    public func scrollBounceBehavior(_ behavior: ScrollBounceBehavior, axes: Axis.Set = [.vertical]) -> some View { self }
     public func submitLabel(_ label: SubmitLabel) -> some View { self }
     public func textInputAutocapitalization(_ how: TextInputAutocapitalization?) -> some View { self }
     public func autocorrectionDisabled(_ disable: Bool = true) -> some View { self }

@@ -94,6 +94,7 @@ public struct PlainButtonStyle: Sendable { public static let plain = PlainButton
 public struct SubmitLabel: Sendable { public static let done = SubmitLabel() }
 public struct TextInputAutocapitalization: Sendable { public static let characters = TextInputAutocapitalization() }
 public enum UIKeyboardType: Sendable { case numbersAndPunctuation }
+public struct ScrollBounceBehavior: Sendable { public static let basedOnSize = ScrollBounceBehavior() }
 public struct ScrollDismissesKeyboardMode: Sendable { public static let interactively = ScrollDismissesKeyboardMode() }
 
 // For those who can't see the screen
