@@ -1,4 +1,4 @@
-//! A peer in another language: a program that does one piece of work for each line it gets and says how long it took.
+//! A peer in another language: a program that does one piece of work for each line it gets and says what came of it, or how long it took.
 
 use std::io::{BufRead, BufReader, Write};
 use std::path::Path;
@@ -9,7 +9,7 @@ use std::time::Duration;
 pub struct Peer {
     child: Child,
     work: ChildStdin,
-    times: BufReader<ChildStdout>,
+    answers: BufReader<ChildStdout>,
 }
 
 impl Peer {
@@ -27,16 +27,27 @@ impl Peer {
             .spawn()
             .expect("the peer starts");
         let work = child.stdin.take().expect("its input");
-        let times = BufReader::new(child.stdout.take().expect("its output"));
-        Some(Self { child, work, times })
+        let answers = BufReader::new(child.stdout.take().expect("its output"));
+        Some(Self { child, work, answers })
     }
 
     /// Lets it do one piece of work.
     pub fn time(&mut self, line: &str) -> Duration {
-        writeln!(self.work, "{line}").expect("the peer listens");
-        let mut said = String::new();
-        self.times.read_line(&mut said).expect("the peer answers");
+        let said = self.ask(line);
         Duration::from_secs_f64(said.trim().parse().expect("the peer says how long it took"))
+    }
+
+    /// Tells it something to which it says nothing.
+    pub fn tell(&mut self, line: &str) {
+        writeln!(self.work, "{line}").expect("the peer listens");
+    }
+
+    /// Asks it something.
+    pub fn ask(&mut self, line: &str) -> String {
+        self.tell(line);
+        let mut said = String::new();
+        self.answers.read_line(&mut said).expect("the peer answers");
+        said
     }
 }
 

@@ -6,7 +6,7 @@ use crate::batch::Record;
 use crate::jobs::Stratum;
 
 /// Kinds shown of each list.
-const SHOWN: usize = 40;
+const SHOWN: usize = 60;
 
 /// A fault with its side names taken off, so that front and rear count as one kind.
 fn kind(fault: &str) -> String {
@@ -51,6 +51,12 @@ pub fn print(records: &[Record]) {
     confusion(
         "undecided, and not rightly declared inseparable",
         records.iter().filter(undecided),
+    );
+    let inseparable =
+        |r: &&Record| r.stratum == Stratum::Natural && !r.guided.decided && r.guided.rightly_inseparable;
+    confusion(
+        "undecided, and rightly declared inseparable",
+        records.iter().filter(inseparable),
     );
     let beaten = |r: &&Record| r.oracle.as_ref().is_some_and(|o| o.parts_right) && !r.guided.p_parts_right;
     confusion(

@@ -1,6 +1,6 @@
 //! The long run of the evaluation, with the table of all figures.
 //!
-//! `cargo bench -p holdfast-tests --bench reasoning -- [--failures] [--jobs N] [--oracle N] [--from SEED] [--no-textbook]`
+//! `cargo bench -p holdfast-tests --bench reasoning -- [--failures] [--jobs N] [--oracle N] [--from SEED] [--no-textbook] [--show KIND SEED]`
 #![allow(
     clippy::unwrap_used,
     clippy::expect_used,
@@ -9,6 +9,12 @@
     dead_code,
     reason = "a bench that cannot run ends loudly; the short run uses the rest of the modules"
 )]
+
+use jobs::Stratum;
+
+#[path = "../bench/peer.rs"]
+mod peer;
+mod peers;
 
 include!("modules.rs");
 
@@ -20,6 +26,22 @@ fn main() {
         at.and_then(|n| args.get(n + 1)?.parse().ok())
             .unwrap_or(otherwise)
     };
+    if let Some(at) = args.iter().position(|a| a == "--show") {
+        let kinds = [
+            Stratum::Natural,
+            Stratum::OneSlip,
+            Stratum::Double,
+            Stratum::Sound,
+            Stratum::Tester,
+        ];
+        let kind = args
+            .get(at + 1)
+            .and_then(|name| kinds.into_iter().find(|k| format!("{k:?}") == *name))
+            .expect("--show takes a kind of job, such as Natural, and a seed");
+        let seed = args.get(at + 2).and_then(|s| s.parse().ok()).expect("and a seed");
+        show::print(kind, seed);
+        return;
+    }
     for (template, promised) in [("two-mounts-one-valve", 10.0), ("four-mounts", 50.0)] {
         let speed = speed::of(template);
         println!(
@@ -27,6 +49,8 @@ fn main() {
             speed.finding, speed.next, speed.slowest_next
         );
     }
+    println!("beside others:");
+    peers::print();
     let jobs = number("--jobs", 5_000);
     // Six in ten as cars come; the rest kinds that are too rare among them to count.
     let records = batch::done(batch::Plan {

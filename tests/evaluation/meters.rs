@@ -1,6 +1,6 @@
 //! Readings of a multimeter.
 
-use holdfast_diagnose::{TestId, TestKind};
+use holdfast_diagnose::{Catalogue, EngineNeed, TestId, TestKind};
 
 use crate::law::{Branch, Key, Law, Slip, with_slips};
 use crate::physics::{At, Physics, commanded};
@@ -92,7 +92,9 @@ fn open(physics: &Physics<'_, '_>, is: bool) -> Law {
 fn fields(physics: &Physics<'_, '_>, test: &TestId, at: At) -> Fields {
     let (car, condition) = (physics.car, &physics.condition);
     let drive = physics.drive(test);
-    let running = matches!(test.kind, TestKind::ValveVolts | TestKind::ControlPin);
+    // The person does as the test says: for some circuits the supply is measured with the engine running.
+    let asked = Catalogue::standard().spec(&car.scene.circuit, test);
+    let running = asked.is_some_and(|spec| matches!(spec.needs.engine, EngineNeed::Idle | EngineNeed::InGear));
     let setup = Setup {
         plugged: false,
         key: true,

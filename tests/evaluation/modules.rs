@@ -21,6 +21,7 @@ mod physics;
 mod runner;
 mod scenes;
 mod senses;
+mod show;
 mod skipping;
 mod speed;
 mod table;

@@ -25,6 +25,7 @@ pub struct Run {
     pub finding: Finding,
     pub minutes: f64,
     pub taken: Vec<Taken>,
+    pub readings: Vec<(Reading, TestResult)>,
     /// Tests that were asked for, done or not.
     pub asked: Vec<TestId>,
     pub slipped: usize,
@@ -55,6 +56,7 @@ pub fn run(job: &Job, way: Way) -> Run {
         finding: Finding::default(),
         minutes: 0.0,
         taken: Vec::new(),
+        readings: Vec::new(),
         asked: Vec::new(),
         slipped: 0,
         thinking: Vec::new(),
@@ -64,8 +66,17 @@ pub fn run(job: &Job, way: Way) -> Run {
         let start = Instant::now();
         let next = reasoner.next(&readings, policy);
         run.thinking.push(start.elapsed());
-        let Next::Test { id, minutes, .. } = next else {
-            break;
+        let (id, minutes) = match next {
+            Next::Test { id, minutes, .. } => (id, minutes),
+            Next::LookAgain { id, minutes, .. } => {
+                run.minutes += minutes;
+                if let Err(why) = look_again(job, &mut witness, &mut run.taken, &mut readings, &id) {
+                    run.refused = Some(why);
+                    break;
+                }
+                continue;
+            }
+            Next::Stop { .. } => break,
         };
         run.asked.push(id.clone());
         let skipped =
@@ -98,13 +109,52 @@ pub fn run(job: &Job, way: Way) -> Run {
     }
     run.finding = reasoner.outline(&readings);
     run.slipped = witness.slipped;
+    run.readings = readings;
     run
+}
+
+/// Looks once more at what was read in a test; the reading is put right, or confirmed.
+fn look_again(
+    job: &Job,
+    witness: &mut Witness<'_>,
+    taken: &mut [Taken],
+    readings: &mut [(Reading, TestResult)],
+    id: &TestId,
+) -> Result<(), String> {
+    let (Some(at), Some(taken)) = (
+        readings.iter().rposition(|(r, _)| r.test == *id),
+        taken.iter_mut().rfind(|t| t.test == *id),
+    ) else {
+        return Err(format!("'{id}' is to be looked at again and was never done"));
+    };
+    let (before, rest) = readings.split_at_mut(at);
+    let mut reading = rest[0].0.clone();
+    if witness.look_again(taken) {
+        reading = read(job, taken)?;
+    }
+    reading.confirmed = true;
+    rest[0] = done(job, before, reading);
+    Ok(())
 }
 
 fn done(job: &Job, before: &[(Reading, TestResult)], reading: Reading) -> (Reading, TestResult) {
     let earlier: Vec<Reading> = before.iter().map(|(r, _)| r.clone()).collect();
     let result = judge(&job.scene.circuit, &job.scene.situation, &earlier, &reading);
     (reading, result)
+}
+
+/// What was taken, as a reading.
+fn read(job: &Job, taken: &Taken) -> Result<Reading, String> {
+    let (circuit, id) = (&job.scene.circuit, &taken.test);
+    let spec = Catalogue::standard()
+        .spec(circuit, id)
+        .ok_or_else(|| format!("'{id}' is asked for and not in the catalogue"))?;
+    let json = taken.json(spec.form, job.scene.situation.instruments.gauge.unit.symbol());
+    let (answer, state) = parse_answer(circuit, id, &json).map_err(|e| format!("{e} in {json}"))?;
+    Ok(Reading {
+        state,
+        ..Reading::new(id.clone(), answer)
+    })
 }
 
 type Done = ((Reading, TestResult), Taken);
@@ -116,18 +166,7 @@ fn take(
     id: &TestId,
 ) -> Result<Done, String> {
     let (circuit, situation) = (&job.scene.circuit, &job.scene.situation);
-    let spec = Catalogue::standard()
-        .spec(circuit, id)
-        .ok_or_else(|| format!("'{id}' is asked for and not in the catalogue"))?;
-    let unit = situation.instruments.gauge.unit.symbol();
-    let read = |taken: &Taken| {
-        let json = taken.json(spec.form, unit);
-        let (answer, state) = parse_answer(circuit, id, &json).map_err(|e| format!("{e} in {json}"))?;
-        Ok::<_, String>(Reading {
-            state,
-            ..Reading::new(id.clone(), answer)
-        })
-    };
+    let read = |taken: &Taken| read(job, taken);
     let earlier: Vec<Reading> = before.iter().map(|(r, _)| r.clone()).collect();
     let mut taken = witness.take(id, &[situation.limit.seconds]);
     let mut reading = read(&taken)?;

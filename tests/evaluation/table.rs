@@ -257,6 +257,9 @@ fn by_kind(records: &[Record]) {
             .collect(),
     ));
     groups.push(("  one fault".into(), natural().filter(|r| is_single(r)).collect()));
+    let ended = |decided: bool| natural().filter(move |r| r.guided.decided == decided);
+    groups.push(("  decided".into(), ended(true).collect()));
+    groups.push(("  undecided".into(), ended(false).collect()));
     groups.push(("  hindered".into(), natural().filter(|r| r.hindered).collect()));
     groups.push((
         "  engine can't run".into(),

@@ -20,6 +20,7 @@ mod meters;
 mod nist_sp_811;
 mod poiseuille;
 mod pressure_change;
+mod troubleshooting;
 
 use holdfast_measure::si::{
     f64::{Length, Pressure, ThermodynamicTemperature, Time, Volume},

@@ -262,6 +262,15 @@ impl JobView {
             .map(|((reading, result), behind)| (reading, result, behind))
     }
 
+    /// The reading of an entry, as it was logged.
+    pub(crate) fn logged(&self, entry: &str) -> Option<&holdfast_joblog::Reading> {
+        let mut tests = self.log.tests.iter();
+        match &tests.find(|dated| dated.key.to_string() == entry)?.value {
+            TestEvent::Read(read) => Some(read),
+            TestEvent::Skipped(_) => None,
+        }
+    }
+
     /// The component whose repair was recorded as done last.
     pub(crate) fn repaired(&self) -> Option<&holdfast_joblog::Repair> {
         self.log

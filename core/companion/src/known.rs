@@ -146,7 +146,8 @@ impl Companion {
             minutes: self.spec(test).map_or(0.0, |spec| spec.minutes),
             ..Because::default()
         };
-        if let Some(Next::Test { id, why, minutes, .. }) = self.job.as_ref().map(|job| &job.next)
+        if let Some(Next::Test { id, why, minutes, .. } | Next::LookAgain { id, why, minutes }) =
+            self.job.as_ref().map(|job| &job.next)
             && id.to_string() == test
         {
             because.why = self.texts.message(why);

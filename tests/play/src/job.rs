@@ -73,13 +73,22 @@ pub fn play_on(shell: &mut Shell, scenario: &Scenario, options: Options<'_>) -> 
         .map_or("", |situation| situation.instruments.gauge.unit.symbol());
     let mut answers = Answers::of(&scenario.answers, &scenario.cannot, unit.to_owned());
     let mut asked = 0;
-    while let Some(Next::Test { id, .. }) = shell.core.next() {
+    while let Some(next) = shell.core.next() {
         asked += 1;
         if asked > MOST_TESTS {
             return Err(PlayError::Endless(MOST_TESTS));
         }
-        shell.press(&Action::ShowTest { test: id.to_string() })?;
-        do_test(shell, &id, &mut answers)?;
+        match next {
+            Next::Test { id, .. } => {
+                shell.press(&Action::ShowTest { test: id.to_string() })?;
+                do_test(shell, &id, &mut answers)?;
+            }
+            Next::LookAgain { id, .. } => {
+                shell.press(&Action::ShowTest { test: id.to_string() })?;
+                keep_if_questioned(shell)?;
+            }
+            Next::Stop { .. } => break,
+        }
         if shell.offers(&Action::Go { to: Place::Overview }) {
             shell.press(&Action::Go { to: Place::Overview })?;
         }

@@ -195,17 +195,19 @@ fn buttons(texts: &Texts, job: &JobView) -> Vec<Button> {
             repair_button(texts, job, part, weight)
         })
         .collect();
-    if let Next::Test { id, .. } = &job.next {
+    let more = match &job.next {
+        Next::Test { id, .. } => Some(("finding-test-more", id)),
+        Next::LookAgain { id, .. } => Some(("overview-look-again", id)),
+        Next::Stop { .. } => None,
+    };
+    if let Some((key, id)) = more {
         let weight = if found.decided {
             ButtonWeight::Plain
         } else {
             ButtonWeight::Primary
         };
         buttons.push(button(
-            texts.say_with(
-                "finding-test-more",
-                &Args::new().text("test", texts.test_name(id)),
-            ),
+            texts.say_with(key, &Args::new().text("test", texts.test_name(id))),
             Action::ShowTest { test: id.to_string() },
             weight,
         ));

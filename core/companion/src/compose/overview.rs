@@ -85,6 +85,22 @@ fn next_card(texts: &Texts, job: &JobView) -> NextCard {
                 ButtonWeight::Primary,
             ),
         },
+        Next::LookAgain { id, why, minutes } => NextCard {
+            title: texts.say_with(
+                "overview-look-again",
+                &Args::new().text("test", texts.test_name(id)),
+            ),
+            why: sentence(&texts.message(why)),
+            minutes: texts.say_with(
+                "overview-minutes",
+                &Args::new().text("minutes", texts.minutes(*minutes)),
+            ),
+            go: button(
+                texts.say("overview-go-again"),
+                Action::ShowTest { test: id.to_string() },
+                ButtonWeight::Primary,
+            ),
+        },
         Next::Stop { why } => NextCard {
             title: headline(texts, &job.finding),
             why: sentence(&texts.message(why)),
@@ -266,7 +282,7 @@ fn last<'a>(
 fn buttons(texts: &Texts, job: &JobView) -> Vec<Button> {
     let go = |key: &str, to: Place| button(texts.say(key), Action::Go { to }, ButtonWeight::Plain);
     let mut buttons = Vec::new();
-    if matches!(job.next, Next::Test { .. }) && !job.done.is_empty() {
+    if !matches!(job.next, Next::Stop { .. }) && !job.done.is_empty() {
         buttons.push(go("overview-finding", Place::Finding));
     }
     buttons.push(go("overview-log", Place::Log));

@@ -10,7 +10,6 @@
 //! | `Confirm` with valid figures | reading handed in, in place of the wrong one |
 
 use holdfast_diagnose::{Answer, HoldAnswer, HoldCourse, Reading, TestSpec, Value};
-use holdfast_joblog::TestEvent;
 use holdfast_measure::PressureUnit;
 use serde::{Deserialize, Serialize};
 
@@ -63,17 +62,7 @@ pub(super) fn stage(core: &Companion, spec: &TestSpec, reading: &Reading, entry:
 /// Values as they were typed and picked.
 fn as_entered(core: &Companion, spec: &TestSpec, reading: &Reading, entry: &str) -> ValuesAt {
     let mut values = ValuesAt::default();
-    let logged = core.job.as_ref().and_then(|job| {
-        let dated = job
-            .log
-            .tests
-            .iter()
-            .find(|dated| dated.key.to_string() == entry)?;
-        match &dated.value {
-            TestEvent::Read(read) => Some(read.clone()),
-            TestEvent::Skipped(_) => None,
-        }
-    });
+    let logged = core.job.as_ref().and_then(|job| job.logged(entry).cloned());
     for typed in logged.map(|read| read.typed).unwrap_or_default() {
         values.typed.put(FieldId::Answer { key: typed.key }, &typed.text);
     }

@@ -170,15 +170,16 @@ pub(crate) fn repair_of(component: String) -> At {
 
 /// A test from its briefing.
 pub(crate) fn briefing(test: String, purpose: Purpose) -> At {
-    At::Test(TestAt::at(
-        test,
-        purpose,
-        Stage::Brief {
-            acknowledged: Vec::new(),
-            typed: Typed::default(),
-            outcomes: Outcomes::default(),
-        },
-    ))
+    At::Test(TestAt::at(test, purpose, brief()))
+}
+
+/// A briefing from its beginning.
+pub(crate) fn brief() -> Stage {
+    Stage::Brief {
+        acknowledged: Vec::new(),
+        typed: Typed::default(),
+        outcomes: Outcomes::default(),
+    }
 }
 
 /// The frame with what every screen has: the way back, other places, the notice.

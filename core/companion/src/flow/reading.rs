@@ -6,7 +6,7 @@
 //! | `KeepReading` | logged as confirmed, and its result |
 //! | `ChangeReading` | the measurement with what was entered |
 
-use holdfast_diagnose::{Answer, Reading, question};
+use holdfast_diagnose::{Answer, CarState, Message, Next, Reading, TestId, question};
 use holdfast_joblog::{
     CarState as CarStateRecord, Correction, EntryKey, Payload, Reading as ReadingRecord, Typed,
 };
@@ -15,6 +15,7 @@ use crate::companion::Companion;
 use crate::error::ActError;
 use crate::flow::hold::Running;
 use crate::flow::parts::{plain, primary};
+use crate::flow::{amend, places};
 use crate::protocol::{Action, Body, Buzz, TestScreen, TestStage};
 use crate::session::{At, Purpose, Questioned, Stage, TestAt};
 use crate::situation;
@@ -53,8 +54,8 @@ pub(super) fn hand_in(
         question(&job.circuit, &job.situation, &earlier, &reading),
         at.questioned,
     ) {
-        (None, _) => log(core, at, record, handed.hold, turn),
-        (Some(_), Questioned::Yes) => {
+        (None, Questioned::No) => log(core, at, record, handed.hold, turn),
+        (_, Questioned::Yes) => {
             let record = ReadingRecord {
                 confirmed: true,
                 ..record
@@ -141,6 +142,33 @@ fn log(
     Ok(())
 }
 
+/// The question about a logged reading that is to be looked at again; none where it isn't.
+pub(super) fn to_look_again(core: &Companion, test: &TestId) -> Option<TestAt> {
+    doubted(core, test)?;
+    let job = core.job.as_ref()?;
+    let (reading, _, behind) = job.last(test, false)?;
+    let spec = core.spec(&test.to_string())?;
+    let entry = behind.entry.to_string();
+    let stage = Stage::Question {
+        back: Box::new(amend::stage(core, &spec, reading, &entry)),
+        reading: serde_json::to_value(job.logged(&entry)?).ok()?,
+        going: None,
+    };
+    Some(TestAt {
+        questioned: Questioned::Yes,
+        car: (reading.state != CarState::default()).then_some(reading.state),
+        ..TestAt::at(test.to_string(), Purpose::Correct { entry }, stage)
+    })
+}
+
+/// Why the reading of a test is to be looked at again; none where it isn't.
+fn doubted<'c>(core: &'c Companion, test: &TestId) -> Option<&'c Message> {
+    match &core.job.as_ref()?.next {
+        Next::LookAgain { id, why, .. } if id == test => Some(why),
+        _ => None,
+    }
+}
+
 /// Keep or change.
 pub(super) fn answer(
     core: &mut Companion,
@@ -161,6 +189,11 @@ pub(super) fn answer(
             core.session.at = At::Test(TestAt { stage: *back, ..at });
             Ok(())
         }
+        Action::RedoTest => {
+            let stage = places::brief();
+            core.session.at = At::Test(TestAt { stage, ..at });
+            Ok(())
+        }
         _ => Ok(()),
     }
 }
@@ -172,15 +205,20 @@ pub(super) fn body(core: &Companion, at: &TestAt, reading: &serde_json::Value) -
         let earlier: Vec<Reading> = job.done.iter().map(|(reading, _)| reading.clone()).collect();
         question(&job.circuit, &job.situation, &earlier, &reading)
     });
-    let text = slip.map_or_else(String::new, |slip| core.texts.message(&slip.message));
+    let doubt = || doubted(core, &at.test.parse().ok()?).map(|why| core.texts.message(why));
+    let text = slip
+        .map(|slip| core.texts.message(&slip.message))
+        .or_else(doubt)
+        .unwrap_or_default();
+    let mut buttons = vec![
+        primary(core.say("question-change"), Action::ChangeReading),
+        plain(core.say("question-keep"), Action::KeepReading),
+    ];
+    if matches!(at.purpose, Purpose::Correct { .. }) {
+        buttons.push(plain(core.say("result-redo"), Action::RedoTest));
+    }
     let place = core.test_words(&at.test, "place");
-    let stage = TestStage::Question {
-        text,
-        buttons: vec![
-            primary(core.say("question-change"), Action::ChangeReading),
-            plain(core.say("question-keep"), Action::KeepReading),
-        ],
-    };
+    let stage = TestStage::Question { text, buttons };
     Body::Test {
         test: TestScreen {
             picture: None,

@@ -2,7 +2,8 @@
 //!
 //! | event | in | leads to |
 //! |---|---|---|
-//! | `ShowTest` | anywhere | the test where it was left; else its result if it was done; else its briefing |
+//! | `ShowTest` | anywhere | the test where it was left; else a question if its reading is to be looked at again, or its
+//! result if it was done; else its briefing |
 //! | `BeginTest` with cautions ticked | briefing | the measurement that suits its form |
 //! | `CannotDo` | briefing | logged as not done with the reason; where we stand |
 //! | `RedoTest` | result | briefing |
@@ -43,7 +44,9 @@ pub(super) fn show(core: &mut Companion, test: &str, turn: &mut Turn<'_>) -> Res
         None if retest => places::briefing(test.to_owned(), Purpose::Retest),
         None => {
             let Some(job) = &core.job else { return Ok(()) };
-            if job.last(&id, false).is_some() {
+            if let Some(at) = reading::to_look_again(core, &id) {
+                At::Test(at)
+            } else if job.last(&id, false).is_some() {
                 At::Test(TestAt::at(
                     test.to_owned(),
                     Purpose::Find,

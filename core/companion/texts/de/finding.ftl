@@ -4,6 +4,8 @@ overview-subject = { $vehicle } – { $complaint }
 overview-minutes = Etwa { $minutes }
 overview-takes = Dauert { $minutes }
 overview-go = Das als Nächstes
+overview-look-again = Noch einmal ansehen: { $test }
+overview-go-again = Noch einmal ansehen
 overview-open-test = Öffnen
 overview-to-finding = Zum Befund
 overview-finding = Befund bisher
@@ -20,7 +22,7 @@ finding-explains = Das erklärt die Beanstandung.
 finding-explains-not = Das erklärt die Beanstandung nicht: Sie hat eine andere Ursache.
 finding-explains-no-complaint = Es gibt keine Beanstandung zu erklären.
 finding-left-open = Noch möglich: { $fault }.
-finding-inseparable = Diese Prüfungen können nicht unterscheiden: { $parts }.
+finding-inseparable = Nicht unterschieden: { $parts }.
 finding-test-more = Weiter prüfen: { $test }
 finding-report = Bericht erstellen
 

@@ -303,14 +303,16 @@ why-ends = { $count-n ->
     [one] Sie beendet die Suche mit { $chance } Aussicht.
    *[other] Sie entscheidet zwischen { $count } Ursachen mit { $chance } Aussicht.
 }
+why-odd = Diese Messung passt schlecht zu den anderen: mit { $chance } Wahrscheinlichkeit ein Versehen. Noch einmal hinsehen, bevor etwas darauf aufbaut.
+why-leans = Der Befund stützt sich auf diese Messung. Noch einmal hinsehen, bevor ein Teil beschuldigt wird.
 why-proves = Sie zeigt, dass das Prüfmittel selbst in Ordnung ist, bevor ein Teil beschuldigt wird.
 stop-sound = Alle Prüfungen passen zu einem guten Kreis, { $sure } sicher.
 stop-outside = Die Ursache liegt außerhalb dieses Kreises, { $sure } sicher.
 stop-found = { $sure } sicher: Mehr Prüfungen würden an der Reparatur nichts ändern.
 stop-found-unexplained = { $sure } sicher, aber es erklärt die Beanstandung nicht. Keine übrige Prüfung täte es.
 stop-tester = Das Prüfgerät selbst ist am verdächtigsten. Prüfe oder tausche es zuerst.
-stop-nothing-left = Keine mögliche Prüfung sagt mehr. Die erste Ursache steht bei { $sure }.
-stop-inseparable = Diese Prüfungen trennen die führenden Ursachen nicht. Die wahrscheinlichste steht bei { $sure }.
+stop-nothing-left = Keine übrige Prüfung sagt genug mehr, um ihre Zeit wert zu sein. Die erste Ursache steht bei { $sure }.
+stop-inseparable = Keine übrige Prüfung trennt die führenden Ursachen voraussichtlich. Die wahrscheinlichste steht bei { $sure }.
 
 ## Was dafür und dagegen spricht
 

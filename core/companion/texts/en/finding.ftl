@@ -4,6 +4,8 @@ overview-subject = { $vehicle } – { $complaint }
 overview-minutes = About { $minutes }
 overview-takes = Takes { $minutes }
 overview-go = Do this next
+overview-look-again = Look again: { $test }
+overview-go-again = Look again
 overview-open-test = Open
 overview-to-finding = See the finding
 overview-finding = Finding so far
@@ -20,7 +22,7 @@ finding-explains = This explains the complaint.
 finding-explains-not = It does not explain the complaint: that has another cause.
 finding-explains-no-complaint = There is no complaint to explain.
 finding-left-open = Still possible: { $fault }.
-finding-inseparable = These tests can't tell apart: { $parts }.
+finding-inseparable = Not told apart: { $parts }.
 finding-test-more = Test more: { $test }
 finding-report = Make the report
 

@@ -304,14 +304,16 @@ why-ends = { $count-n ->
     [one] It ends the search with a chance of { $chance }.
    *[other] It decides between { $count } causes with a chance of { $chance }.
 }
+why-odd = This reading goes badly with the others: a slip with a chance of { $chance }. Look once more before anything is built on it.
+why-leans = The finding leans on this reading. Look at it once more before a part is blamed.
 why-proves = It shows that the tester itself is sound, before a part is blamed.
 stop-sound = All tests fit a sound circuit, { $sure } sure.
 stop-outside = The cause lies outside this circuit, { $sure } sure.
 stop-found = { $sure } sure: more tests would not change what to repair.
 stop-found-unexplained = { $sure } sure, but it does not explain the complaint. No test left would.
 stop-tester = The tester itself is most suspect. Test or change it first.
-stop-nothing-left = No test at hand can tell more. The leading cause stands at { $sure }.
-stop-inseparable = These tests can't tell the leading causes apart. The likeliest stands at { $sure }.
+stop-nothing-left = No test that is left would tell enough more to be worth its time. The leading cause stands at { $sure }.
+stop-inseparable = No test that is left is likely to tell the leading causes apart. The likeliest stands at { $sure }.
 
 ## What speaks for and against
 

@@ -4,6 +4,8 @@ overview-subject = { $vehicle } – { $complaint }
 overview-minutes = Unos { $minutes }
 overview-takes = Lleva { $minutes }
 overview-go = Haz esto ahora
+overview-look-again = Mira otra vez: { $test }
+overview-go-again = Mirar otra vez
 overview-open-test = Abrir
 overview-to-finding = Ver el diagnóstico
 overview-finding = Diagnóstico hasta ahora
@@ -20,7 +22,7 @@ finding-explains = Esto explica la queja.
 finding-explains-not = No explica la queja: esa tiene otra causa.
 finding-explains-no-complaint = No hay queja que explicar.
 finding-left-open = Aún posible: { $fault }.
-finding-inseparable = Estas pruebas no pueden separar: { $parts }.
+finding-inseparable = Sin separar: { $parts }.
 finding-test-more = Prueba más: { $test }
 finding-report = Hacer el informe
 

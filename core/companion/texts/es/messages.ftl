@@ -303,14 +303,16 @@ why-ends = { $count-n ->
     [one] Termina la búsqueda con una probabilidad del { $chance }.
    *[other] Decide entre { $count } causas con una probabilidad del { $chance }.
 }
+why-odd = Esta lectura no casa con las demás: un descuido con una probabilidad de { $chance }. Mira otra vez antes de basarte en ella.
+why-leans = El resultado se apoya en esta lectura. Mírala otra vez antes de culpar a una pieza.
 why-proves = Muestra que el propio aparato está bien antes de culpar a una pieza.
 stop-sound = Todas las pruebas encajan con un circuito sano, { $sure } seguro.
 stop-outside = La causa está fuera de este circuito, { $sure } seguro.
 stop-found = { $sure } seguro: más pruebas no cambiarían qué reparar.
 stop-found-unexplained = { $sure } seguro, pero no explica la queja. Ninguna prueba que queda lo haría.
 stop-tester = El propio aparato es lo más sospechoso. Pruébalo o cámbialo primero.
-stop-nothing-left = Ninguna prueba posible dice más. La primera causa está en { $sure }.
-stop-inseparable = Estas pruebas no separan las causas principales. La más probable está en { $sure }.
+stop-nothing-left = Ninguna prueba restante diría lo bastante como para compensar su tiempo. La primera causa está en { $sure }.
+stop-inseparable = Es improbable que una prueba restante separe las causas principales. La más probable está en { $sure }.
 
 ## Lo que habla a favor y en contra
 

@@ -4,6 +4,8 @@ overview-subject = { $vehicle } – { $complaint }
 overview-minutes = Environ { $minutes }
 overview-takes = Prend { $minutes }
 overview-go = Faites ceci ensuite
+overview-look-again = Regardez encore : { $test }
+overview-go-again = Regarder encore
 overview-open-test = Ouvrir
 overview-to-finding = Voir le diagnostic
 overview-finding = Diagnostic à ce stade
@@ -20,7 +22,7 @@ finding-explains = Cela explique la plainte.
 finding-explains-not = Cela n’explique pas la plainte : elle a une autre cause.
 finding-explains-no-complaint = Il n’y a pas de plainte à expliquer.
 finding-left-open = Encore possible : { $fault }.
-finding-inseparable = Ces essais ne peuvent distinguer : { $parts }.
+finding-inseparable = Non distingués : { $parts }.
 finding-test-more = Essayer encore : { $test }
 finding-report = Faire le rapport
 

@@ -303,14 +303,16 @@ why-ends = { $count-n ->
     [one] Il termine la recherche avec { $chance } de chances.
    *[other] Il tranche entre { $count } causes avec { $chance } de chances.
 }
+why-odd = Cette mesure s'accorde mal avec les autres : une erreur avec une probabilité de { $chance }. Regardez encore une fois avant de vous y fier.
+why-leans = Le diagnostic s'appuie sur cette mesure. Regardez-la encore une fois avant d'accuser une pièce.
 why-proves = Il montre que l’appareil lui-même est bon, avant d’accuser une pièce.
 stop-sound = Tous les essais vont avec un circuit sain, sûr à { $sure }.
 stop-outside = La cause est hors de ce circuit, sûr à { $sure }.
 stop-found = Sûr à { $sure } : d’autres essais ne changeraient pas la réparation.
 stop-found-unexplained = Sûr à { $sure }, mais cela n’explique pas la plainte. Aucun essai restant ne le ferait.
 stop-tester = L’appareil lui-même est le plus suspect. Essayez-le ou changez-le d’abord.
-stop-nothing-left = Aucun essai possible n’en dit plus. La première cause est à { $sure }.
-stop-inseparable = Ces essais ne séparent pas les premières causes. La plus probable est à { $sure }.
+stop-nothing-left = Aucun essai restant n’en dirait assez pour valoir son temps. La première cause est à { $sure }.
+stop-inseparable = Il est peu probable qu’un essai restant sépare les premières causes. La plus probable est à { $sure }.
 
 ## Ce qui parle pour et contre
 

@@ -61,24 +61,52 @@ impl From<SourcedSpread> for FigureSpread {
     }
 }
 
-/// How often readings and answers are wrong, and how common the kinds of circuit are when the person doesn't know.
+/// How often readings and answers are wrong.
+#[derive(Debug, Clone, Default, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(crate) struct Slips {
+    /// A measured figure that has nothing to do with what should be there (wrong pin, slipped probe).
+    pub reading: Figure,
+    /// A hold in which the adapter or a cap leaks: any drop can be read.
+    pub bad_seal: Figure,
+    /// A hold in which a pinched test hose or a sticking needle hides what is there.
+    pub sealed: Figure,
+    /// A yes or no that is the wrong way round.
+    pub answer: Figure,
+    /// A gauge figure in another unit than said.
+    pub unit: Figure,
+    /// A test with the engine running, while the module does not work the valve.
+    pub state: Figure,
+    /// Volts read on the AC range: nothing is seen of a steady voltage.
+    pub ac: Figure,
+    /// Share of slips that are still there after the person was asked to look again.
+    pub kept: Figure,
+}
+
+impl Slips {
+    /// The same for a reading that was looked at again.
+    pub fn looked_again(&self) -> Self {
+        let kept = |of: Figure| Figure {
+            value: of.value * self.kept.value,
+            ..of
+        };
+        Self {
+            reading: kept(self.reading),
+            bad_seal: kept(self.bad_seal),
+            sealed: kept(self.sealed),
+            answer: kept(self.answer),
+            unit: kept(self.unit),
+            state: kept(self.state),
+            ac: kept(self.ac),
+            kept: self.kept,
+        }
+    }
+}
+
+/// What circuits and people are like, as far as it isn't known: shares of them.
 #[derive(Debug, Clone, Default, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(crate) struct Rates {
-    /// A measured figure that has nothing to do with what should be there (wrong pin, slipped probe).
-    pub reading_slip: Figure,
-    /// A hold in which the adapter or a cap leaks: any drop can be read.
-    pub hold_bad_seal: Figure,
-    /// A hold in which a pinched test hose or a sticking needle hides what is there.
-    pub hold_sealed_by_mistake: Figure,
-    /// A yes or no that is the wrong way round.
-    pub answer_slip: Figure,
-    /// A gauge figure in another unit than said.
-    pub unit_slip: Figure,
-    /// A test with the engine running, while the module does not work the valve.
-    pub state_slip: Figure,
-    /// Volts read on the AC range: nothing is seen of a steady voltage.
-    pub ac_slip: Figure,
     /// A pin that hangs free shows some volts.
     pub floating_pin: Figure,
     /// A module that shows no command with the connector off.
@@ -99,8 +127,8 @@ pub(crate) struct Rates {
     pub complaint_reproduced: Figure,
     /// The same for one whose cause is none of those known.
     pub complaint_reproduced_otherwise: Figure,
-    /// A continuity check takes in the terminal at its end.
-    pub terminal_in_wire_test: Figure,
+    /// A bad connector is bad where its halves meet, not where a wire ends in its terminal.
+    pub connector_at_contact: Figure,
 }
 
 /// Figures of the physics. Pressures in kPa, lengths in mm, times in s, leaks in std cm³/min.
@@ -163,6 +191,8 @@ pub(crate) struct Figures {
     pub wire_ohm: Figure,
     /// How many times its 20 °C resistance a hot coil has.
     pub coil_hot_times: Figure,
+    /// Share of the time that a pulsed output is on.
+    pub pulsed_on_share: Figure,
     /// What stays at the module's switch when on.
     pub switch_on_v: Figure,
     /// Volts across the coil at which the valve moves.

@@ -11,7 +11,7 @@ use std::sync::LazyLock;
 use serde::Deserialize;
 
 pub(crate) use effect::{Command, Effect, Spread, Stuck};
-pub(crate) use figures::{Figure, Figures, Rates};
+pub(crate) use figures::{Figure, Figures, Rates, Slips};
 pub use mode::{Care, Fix};
 pub(crate) use mode::{Mode, Outside};
 
@@ -80,7 +80,9 @@ pub(crate) struct FaultData {
     pub symptoms: BTreeMap<String, Symptom>,
     /// Share of people who complain of something without any fault.
     pub complaint_without_fault: f64,
-    /// How often readings and answers are wrong, and what unknown circuits are like.
+    /// How often readings and answers are wrong.
+    pub slips: Slips,
+    /// What unknown circuits are like.
     pub rates: Rates,
     /// Figures of the physics.
     pub physics: Figures,

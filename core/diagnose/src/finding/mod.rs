@@ -1,6 +1,7 @@
 //! What all readings say together: the ranked causes, whether that is enough, what to replace and what speaks for it.
 
 mod cause;
+mod doubt;
 mod evidence;
 mod remedy;
 mod stop;
@@ -10,6 +11,7 @@ use std::cell::OnceCell;
 use serde::Serialize;
 
 pub use cause::Cause;
+pub(crate) use doubt::Doubt;
 pub(crate) use remedy::Remedy;
 pub(crate) use stop::{SURELY_EXPLAINED, Standing};
 
@@ -75,6 +77,11 @@ impl<'a> Reasoned<'a> {
         let model = Model::new(circuit, situation);
         let observations = model.observe_all(&before);
         let posterior = rank(&model, memory, &observations);
+        let again: Vec<Observation> = observations
+            .iter()
+            .map(|o| model.looked_again(o.clone()))
+            .collect();
+        memory.learn(&model, &again);
         let tests = before.iter().map(|r| r.test.clone()).collect();
         Self {
             model,
@@ -216,5 +223,7 @@ impl Reasoned<'_> {
     }
 }
 
+#[cfg(test)]
+mod doubt_tests;
 #[cfg(test)]
 pub(crate) mod tests;

@@ -1,6 +1,6 @@
 //! When it is enough: one thing to do is sure, or nothing that can be tested would change what to do.
 
-use super::{Reasoned, Remedy};
+use super::{Doubt, Reasoned, Remedy};
 use crate::inference::{Case, Evaluated, Way};
 use crate::{Catalogue, Complaint, ComponentId, TestId};
 
@@ -8,6 +8,8 @@ use crate::{Catalogue, Complaint, ComponentId, TestId};
 pub(crate) struct Standing {
     /// The stop rule is met.
     pub decided: bool,
+    /// No test that is left can change what to do.
+    pub exhausted: bool,
     /// What the first cause asks one to do, and how sure that is.
     pub remedy: Remedy,
     pub sure: f64,
@@ -19,6 +21,8 @@ pub(crate) struct Standing {
     pub inseparable: Vec<ComponentId>,
     /// All that is missing is a test that proves the tester: which.
     pub to_prove: Option<TestId>,
+    /// The reading to look at again before anything else.
+    pub doubt: Option<Doubt>,
 }
 
 /// Probability from which a complaint counts as explained by a cause.
@@ -27,14 +31,6 @@ const EXPLAINED: f64 = 0.5;
 pub(crate) const SURELY_EXPLAINED: f64 = 0.65;
 /// What the tester alone could be behind with at least this probability is no finding before the tester is proved.
 const TESTER_ALONE: f64 = 5e-4;
-/// With more remedies than this in play nothing is close to an end.
-const FEW: usize = 4;
-/// Parts at least this likely are named as not told apart.
-const SUSPECT: f64 = 0.05;
-
-/// Where none is, so many of the likeliest remedies are looked at.
-const LIKELIEST: usize = 4;
-
 impl Reasoned<'_> {
     /// How things stand.
     pub(crate) fn standing(&self) -> &Standing {
@@ -62,25 +58,22 @@ impl Reasoned<'_> {
             None
         };
         let met = enough && explains && to_prove.is_none();
-        // What could still be tested matters only where the rule is not met by itself, and where few remedies are left.
-        let few = remedies.iter().filter(|(_, p)| *p >= SUSPECT).count() <= FEW;
-        let exhausted = !met && (enough || few) && !self.can_change();
+        let exhausted = !met && !self.can_change();
+        let doubt = self.doubt(&remedy, sure, met || exhausted);
+        let settled = doubt.is_none();
         let ids = |parts: Vec<usize>| parts.into_iter().map(|n| self.id(n)).collect();
         Standing {
             outside: first.is_some_and(|c| c.faults.iter().any(|f| self.model.faults[*f].is_outside())),
-            decided: met || (enough && exhausted),
-            inseparable: if exhausted && !enough {
-                let suspects = parts_of(remedies.iter().filter(|(_, p)| *p >= SUSPECT));
-                if suspects.is_empty() {
-                    ids(parts_of(remedies.iter().take(LIKELIEST)))
-                } else {
-                    ids(suspects)
-                }
+            decided: settled && (met || (enough && exhausted)),
+            inseparable: if settled && exhausted && !enough {
+                ids(parts_of(likeliest(&remedies, confidence).iter()))
             } else {
                 Vec::new()
             },
             parts: ids(parts),
-            to_prove,
+            exhausted,
+            to_prove: to_prove.filter(|_| settled),
+            doubt,
             remedy,
             sure,
             explains: explained.map(|share| share >= EXPLAINED),
@@ -140,6 +133,19 @@ impl Reasoned<'_> {
             cause.ways.iter().map(of_way).sum()
         })
     }
+}
+
+/// The likeliest remedies, as many as are together as sure as a finding has to be, and a part among them.
+fn likeliest(remedies: &[(Remedy, f64)], confidence: f64) -> &[(Remedy, f64)] {
+    let (mut sum, mut parts) = (0.0, 0);
+    let enough = remedies.iter().position(|(remedy, p)| {
+        sum += p;
+        parts += usize::from(matches!(remedy, Remedy::Parts(_)));
+        sum >= confidence && parts > 0
+    });
+    remedies
+        .get(..=enough.unwrap_or(remedies.len()))
+        .unwrap_or(remedies)
 }
 
 /// The parts of some remedies, each once, in the order of the remedies.

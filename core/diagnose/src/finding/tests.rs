@@ -126,6 +126,11 @@ impl Job {
         loop {
             match reasoner.next(&readings, policy) {
                 Next::Stop { .. } => break,
+                // The person looks again, and it is as it was.
+                Next::LookAgain { id, .. } => {
+                    let again = readings.iter_mut().rfind(|(r, _)| r.test == id);
+                    again.unwrap().0.confirmed = true;
+                }
                 Next::Test { id, minutes, .. } => {
                     let reading = self.reading(&id, &readings);
                     if reading.0.answer != crate::Answer::NotAvailable {
@@ -152,6 +157,49 @@ pub(crate) fn first(finding: &Finding) -> String {
         .map(ToString::to_string)
         .collect::<Vec<_>>()
         .join(" + ")
+}
+
+/// Readings of one car, taken one after the other.
+pub(crate) struct Known {
+    circuit: Circuit,
+    situation: Situation,
+    readings: Vec<(Reading, TestResult)>,
+}
+
+impl Known {
+    /// Two mounts and one valve, a shake at idle; nothing was read.
+    pub fn sound() -> Self {
+        let choice = CircuitChoice::Template("two-mounts-one-valve".into());
+        Self {
+            circuit: Circuit::build(&choice).unwrap(),
+            situation: serde_json::from_value(json!({"complaint": ["shake_idle"]})).unwrap(),
+            readings: Vec::new(),
+        }
+    }
+
+    pub fn read(&mut self, test: &str, answer: &Json) {
+        let test: TestId = test.parse().unwrap();
+        let (answer, state) = parse_answer(&self.circuit, &test, answer).unwrap();
+        let reading = Reading {
+            state,
+            ..Reading::new(test, answer)
+        };
+        let earlier: Vec<Reading> = self.readings.iter().map(|(r, _)| r.clone()).collect();
+        let result = judge(&self.circuit, &self.situation, &earlier, &reading);
+        self.readings.push((reading, result));
+    }
+
+    pub fn confirm_last(&mut self) {
+        self.readings.last_mut().unwrap().0.confirmed = true;
+    }
+
+    pub fn finding(&self) -> Finding {
+        crate::finding(&self.circuit, &self.situation, &self.readings)
+    }
+
+    pub fn next(&self, policy: Policy) -> Next {
+        Reasoner::new(self.circuit.clone(), self.situation.clone()).next(&self.readings, policy)
+    }
 }
 
 fn describe(readings: &[(Reading, TestResult)], finding: &Finding) -> String {

@@ -11,7 +11,7 @@ pub(super) fn of_work(model: &Model<'_>, atlas: &Atlas, seen: &Observation) -> V
     let Seen::Fields(values) = &seen.seen else {
         return vec![1.0; atlas.behaviours.len()];
     };
-    let likelihood = |behaviour| model.values_likelihood(values, &model.work_fields(seen, behaviour));
+    let likelihood = |behaviour| model.values_likelihood(seen, values, &model.work_fields(seen, behaviour));
     atlas.behaviours.iter().map(likelihood).collect()
 }
 
@@ -65,7 +65,7 @@ impl ToldRow {
         match &self.seen.seen {
             Seen::Fields(values) => {
                 let fields = model.told_fields(&self.seen, behaviour, told, softens);
-                model.values_likelihood(values, &vec![(1.0, fields)])
+                model.values_likelihood(&self.seen, values, &vec![(1.0, fields)])
             }
             _ => model.complaints(behaviour, told, softens),
         }

@@ -3,11 +3,12 @@
 use std::collections::BTreeMap;
 
 use super::causes::Size;
-use super::condition::Setting;
+use super::condition::{Joint, Setting};
 use super::model::Model;
 use super::observation::{Observation, Seen};
 use super::sizes::Points;
 use super::vacuum::Pulls;
+use crate::ComponentKind;
 
 /// Points of a resistance alone, and as one of two.
 const POINTS: [usize; 2] = [31, 5];
@@ -92,18 +93,26 @@ impl Electrics {
             _ => Points::none(),
         };
         let (first, second) = (points(0), points(1));
+        let joints = joints(model, faults);
+        let jointed = |(setting, p): &(Setting, f64)| {
+            let (setting, p) = (*setting, *p);
+            joints
+                .clone()
+                .into_iter()
+                .map(move |(joint, share)| (Setting { joint, ..setting }, p * share))
+        };
         let mut cases = Vec::with_capacity(wirings.len() * first.len() * second.len());
         for (a, weight_a) in first.sizes.iter().zip(&first.weights) {
             for (b, weight_b) in second.sizes.iter().zip(&second.weights) {
                 let world = model.world(&sized(faults, [*a, *b]));
-                for (setting, p) in wirings {
-                    let pulls = model.pulls(&world, *setting);
+                for (setting, p) in wirings.iter().flat_map(jointed) {
+                    let pulls = model.pulls(&world, setting);
                     let work = self.works.iter().position(|w| *w == pulls).unwrap_or_else(|| {
                         self.works.push(pulls);
                         self.works.len() - 1
                     });
                     cases.push(ElectricCase {
-                        setting: *setting,
+                        setting,
                         sizes: [*a, *b],
                         work,
                         ln_weight: (p * weight_a * weight_b).ln(),
@@ -149,7 +158,7 @@ impl Electrics {
                     last = Some((case.sizes, model.world(&sized(&side.faults, case.sizes))));
                 }
                 let likelihood = last.as_ref().map_or(1.0, |(_, world)| {
-                    model.values_likelihood(values, &model.electric_fields(seen, world, case.setting))
+                    model.values_likelihood(seen, values, &model.electric_fields(seen, world, case.setting))
                 });
                 row.push(likelihood.ln());
             }
@@ -199,6 +208,19 @@ fn wirings(model: &Model<'_>) -> Vec<(Setting, f64)> {
         }
     }
     wirings
+}
+
+/// Where the connector can be bad, if it is.
+fn joints(model: &Model<'_>, faults: &[usize]) -> Vec<(Joint, f64)> {
+    let is_connector = |f: &usize| {
+        let part = model.faults[*f].part;
+        part.is_some_and(|part| model.layout.kind(part) == ComponentKind::Connector)
+    };
+    if faults.iter().any(is_connector) {
+        Joint::all(model.data.rates.connector_at_contact.value).to_vec()
+    } else {
+        vec![(Joint::default(), 1.0)]
+    }
 }
 
 fn sized(faults: &[usize], sizes: [f64; 2]) -> Vec<(usize, f64)> {

@@ -97,7 +97,7 @@ impl Condition {
 }
 
 /// What is not known of the circuit and what must be the same in all readings.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Default)]
 pub(crate) struct Setting {
     /// The module switches the ground side.
     pub ground_switched: bool,
@@ -107,4 +107,30 @@ pub(crate) struct Setting {
     pub window_at_idle: bool,
     /// Vacuum makes the mounts soft, not stiff.
     pub softens: bool,
+    /// Where a bad connector is bad.
+    pub joint: Joint,
+}
+
+/// Where in a connector a joint is bad: at the pin of the power wire or of the other one, where the halves meet or where
+/// the wire ends in its terminal. Only the latter shows with the connector off.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Default)]
+pub(crate) enum Joint {
+    #[default]
+    PowerContact,
+    PowerTerminal,
+    ControlContact,
+    ControlTerminal,
+}
+
+impl Joint {
+    /// Every joint with its probability, a share `contact` of the bad ones being where the halves meet.
+    pub fn all(contact: f64) -> [(Self, f64); 4] {
+        let (contact, terminal) = (0.5 * contact, 0.5 * (1.0 - contact));
+        [
+            (Self::PowerContact, contact),
+            (Self::PowerTerminal, terminal),
+            (Self::ControlContact, contact),
+            (Self::ControlTerminal, terminal),
+        ]
+    }
 }

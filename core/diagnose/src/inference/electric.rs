@@ -1,7 +1,7 @@
 //! Current and volts in one valve's electric circuit, by Ohm's law.
 
 use super::causes::Fault;
-use super::condition::Setting;
+use super::condition::{Joint, Setting};
 use super::expect::Expect;
 use super::layout::DriveParts;
 use super::model::{Model, World};
@@ -45,13 +45,14 @@ pub(super) struct Electric<'m> {
     /// The module wants the valve on.
     pub commanded: bool,
     fuse_open: bool,
-    /// Battery to the valve's power pin, the module's switch not counted, Ω; infinite without a path.
+    /// Battery to the power wire's terminal in the connector, the module's switch not counted, Ω; infinite without a path.
     feed: f64,
-    /// The other pin to the chassis, the module's switch not counted, Ω.
+    /// The other wire's terminal to the chassis, the module's switch not counted, Ω.
     back: f64,
+    /// Where the halves of the connector meet, at the power pin and at the other, Ω.
+    contacts: [f64; 2],
     coil: f64,
     coil_relative: f64,
-    connector: f64,
     power_wire: f64,
     control_wire: f64,
     power_wire_to_ground: bool,
@@ -85,9 +86,12 @@ impl<'m> Electric<'m> {
             None => engine == EngineState::InGear || (engine == EngineState::Idle && setting.window_at_idle),
         };
         let wire = figures.wire_ohm.value;
-        let power_wire = world.of(drive.power_wire).series + wire;
-        let control_wire = world.of(drive.control_wire).series + wire;
         let connector = world.of(drive.connector).series;
+        let bad = |joint| if setting.joint == joint { connector } else { 0.0 };
+        // Each wire with its terminal.
+        let power_wire = world.of(drive.power_wire).series + wire + bad(Joint::PowerTerminal);
+        let control_wire = world.of(drive.control_wire).series + wire + bad(Joint::ControlTerminal);
+        let contacts = [bad(Joint::PowerContact), bad(Joint::ControlContact)];
         let coil_condition = world.of(drive.coil);
         let (low, high) = properties.coil_ohm;
         let nominal = 0.5 * (low + high);
@@ -108,7 +112,7 @@ impl<'m> Electric<'m> {
         let blown = figures.charging_v.value / short > figures.fuse_blow_times.value * properties.fuse_a;
         let fuse_open = blown || world.of(drive.fuse).series > NO_PATH;
 
-        let upstream = world.of(drive.fuse).series + world.of(drive.splice).series + power_wire + connector;
+        let upstream = world.of(drive.fuse).series + world.of(drive.splice).series + power_wire;
         let (feed, back) = if setting.ground_switched {
             let fed = setting.ignition_fed || running;
             let relay = if setting.ignition_fed {
@@ -138,9 +142,9 @@ impl<'m> Electric<'m> {
             fuse_open,
             feed,
             back,
+            contacts,
             coil,
             coil_relative: (high - low) / 12f64.sqrt() / nominal,
-            connector,
             power_wire,
             control_wire,
             power_wire_to_ground: world.of(drive.power_wire).to_ground.is_finite(),
@@ -168,9 +172,14 @@ impl<'m> Electric<'m> {
         }
     }
 
+    /// Everything around the plugged-in coil, Ω.
+    fn around(&self) -> f64 {
+        self.feed + self.return_path() + self.contacts[0] + self.contacts[1]
+    }
+
     /// Volts across the plugged-in coil.
     fn across_coil(&self) -> f64 {
-        let around = self.feed + self.return_path();
+        let around = self.around();
         if !self.closed() || around > NO_PATH {
             return 0.0;
         }
@@ -266,9 +275,9 @@ impl<'m> Electric<'m> {
         self.ohms(if self.fuse_open { f64::INFINITY } else { 0.0 })
     }
 
-    /// Ohms from fuse to connector; with the terminal, or without.
-    pub fn power_wire_ohms(&self, with_terminal: bool) -> Expect {
-        self.ohms(self.power_wire + if with_terminal { self.connector } else { 0.0 })
+    /// Ohms from fuse to the terminal in the connector.
+    pub fn power_wire_ohms(&self) -> Expect {
+        self.ohms(self.power_wire)
     }
 
     /// Volts lost along the power wire under a lamp's current.
@@ -291,6 +300,16 @@ impl<'m> Electric<'m> {
         Expect::Yes(if self.power_wire_to_ground { 0.0 } else { 1.0 })
     }
 
+    /// The mean that a meter shows of volts that the module chops, and how far that is known; all of them where it doesn't.
+    fn mean(&self, volts: f64) -> (f64, f64) {
+        if self.model.layout.circuit.properties.pulsed {
+            let share = self.model.data.physics.pulsed_on_share;
+            (share.value * volts, share.sd * volts)
+        } else {
+            (volts, 0.0)
+        }
+    }
+
     /// Volts across both pins with the connector off, and plugged in.
     pub fn across_pins(&self) -> (Expect, Expect) {
         let switch = self.model.data.physics.switch_on_v;
@@ -300,12 +319,13 @@ impl<'m> Electric<'m> {
             } else {
                 self.model.data.rates.open_load_off.value
             };
-            self.volts(self.volts.0 - switch.value, switch.sd, broad)
+            let (mean, sd) = self.mean(self.volts.0 - switch.value);
+            self.volts(mean, sd.hypot(switch.sd), broad)
         } else {
             self.floating()
         };
-        let around = self.feed + self.return_path();
-        let coil = self.across_coil();
+        let around = self.around();
+        let (coil, chopped) = self.mean(self.across_coil());
         // The coil's own resistance is known as a band only; with little in series that doesn't matter.
         let band = if around > NO_PATH || self.coil > NO_PATH {
             0.0
@@ -314,11 +334,15 @@ impl<'m> Electric<'m> {
         };
         (
             open,
-            self.volts(coil, band + if coil > 0.0 { switch.sd } else { 0.0 }, 0.0),
+            self.volts(
+                coil,
+                (band + if coil > 0.0 { switch.sd } else { 0.0 }).hypot(chopped),
+                0.0,
+            ),
         )
     }
 
-    /// Volts of the plugged-in control pin to the chassis, as it is now.
+    /// Volts of the plugged-in control wire's terminal to the chassis, as it is now.
     pub fn control_pin(&self) -> Expect {
         let switch = self.model.data.physics.switch_on_v;
         if !self.setting.ground_switched {
@@ -331,14 +355,17 @@ impl<'m> Electric<'m> {
         if self.control_to_battery {
             self.battery()
         } else if self.closed() && self.return_path() < NO_PATH {
-            let around = self.feed + self.coil + self.return_path();
+            let around = self.around() + self.coil;
             let lost = if around > NO_PATH {
                 0.0
             } else {
                 self.volts.0 * self.return_path() / around
             };
-            self.volts(switch.value + lost, switch.sd, 0.0)
-        } else if self.feed + self.coil < NO_PATH {
+            let low = switch.value + lost;
+            let (off, sd) = self.mean(self.volts.0 - low);
+            let off = if sd > 0.0 { self.volts.0 - low - off } else { 0.0 };
+            self.volts(low + off, switch.sd.hypot(sd), 0.0)
+        } else if self.feed + self.contacts[0] + self.coil + self.contacts[1] < NO_PATH {
             self.battery()
         } else {
             self.floating()

@@ -1,6 +1,6 @@
 //! What a value should be under a supposed cause, and how likely what was read is then.
 
-use crate::faults::Rates;
+use crate::faults::Slips;
 
 /// Volts that a meter can show in this job.
 const VOLTS_RANGE: f64 = 16.0;
@@ -10,6 +10,9 @@ const OHMS_RANGE: f64 = 16.0;
 const SLIPPED_OPEN: f64 = 0.3;
 /// Width of the range of seconds on the scale of ln s: 0.1 s to 2 min.
 const SECONDS_RANGE: f64 = 7.0;
+
+/// Numbers that differ by less than this share count as the same when outcomes are imagined.
+pub(super) const ALIKE: f64 = 0.15;
 
 /// Volts that a meter shows of nothing differ by so much.
 const UNSEEN_SD: f64 = 0.03;
@@ -50,8 +53,8 @@ pub(super) fn normal(x: f64, mean: f64, sd: f64) -> f64 {
 
 impl Expect {
     /// Probability (density) of what was read. Never 0: every reading can be a slip.
-    pub fn likelihood(&self, seen: Value, rates: &Rates) -> f64 {
-        let slip = rates.reading_slip.value;
+    pub fn likelihood(&self, seen: Value, slips: &Slips) -> f64 {
+        let slip = slips.reading.value;
         match (self, seen) {
             (Self::Volts { mean, sd, broad }, Value::Number(x)) => {
                 let anything = slip + (1.0 - slip) * broad;
@@ -81,7 +84,7 @@ impl Expect {
                 (1.0 - slip) * normal(x.max(0.1).ln(), median.ln(), sd) + slip / SECONDS_RANGE
             }
             (Self::Yes(p), Value::Yes(yes)) => {
-                let wrong = rates.answer_slip.value;
+                let wrong = slips.answer.value;
                 let p_yes = p * (1.0 - wrong) + (1.0 - p) * wrong;
                 if yes { p_yes } else { 1.0 - p_yes }
             }
@@ -105,6 +108,34 @@ impl Expect {
             },
             Self::Yes(_) => Self::Yes(1.0),
             other => *other,
+        }
+    }
+
+    /// What should be seen where one figure stands for all that are like it.
+    pub fn coarse(&self) -> Self {
+        let like = 0.5 * ALIKE;
+        match *self {
+            Self::Volts { mean, sd, broad } => Self::Volts {
+                mean,
+                sd: sd.hypot(like * (1.0 + mean.abs())),
+                broad,
+            },
+            Self::Vacuum { mean, sd, range } => Self::Vacuum {
+                mean,
+                sd: sd.hypot(like * (1.0 + mean.abs())),
+                range,
+            },
+            Self::Figure { mean, sd, range } => Self::Figure {
+                mean,
+                sd: sd.hypot(like * (1.0 + mean.abs())),
+                range,
+            },
+            Self::Ohms { ohm, relative, leads } => Self::Ohms {
+                ohm,
+                relative: relative.hypot(like),
+                leads,
+            },
+            other => other,
         }
     }
 

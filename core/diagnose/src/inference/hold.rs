@@ -55,6 +55,8 @@ impl HoldScope {
 pub(crate) struct HoldSeen {
     readings: Vec<(f64, Course)>,
     strokes: Option<f64>,
+    /// The person was asked about it and looked again.
+    looked_again: bool,
 }
 
 /// What the pump sees: leak std cm³/min, volume and its standard uncertainty cm³, and what the needle does by itself.
@@ -97,6 +99,7 @@ impl HoldSeen {
                 },
             )],
             strokes,
+            looked_again: false,
         }
     }
 
@@ -105,7 +108,20 @@ impl HoldSeen {
         Self {
             readings: vec![(1.0, Course::NeverReached { highest })],
             strokes: None,
+            looked_again: false,
         }
+    }
+
+    /// The same after it was looked at again: a share `kept` of slips is still there.
+    pub fn looked_again(mut self, kept: f64) -> Self {
+        self.looked_again = true;
+        let meant = self.readings.iter().map(|(p, _)| *p).fold(0.0, f64::max);
+        for (p, _) in self.readings.iter_mut().filter(|(p, _)| *p < meant) {
+            *p *= kept;
+        }
+        let total: f64 = self.readings.iter().map(|(p, _)| p).sum();
+        self.readings.iter_mut().for_each(|(p, _)| *p /= total);
+        self
     }
 
     /// As somebody with a gauge in this unit would write it down, taken as meant.
@@ -179,6 +195,7 @@ impl HoldSeen {
         (total > 0.0).then(|| Self {
             readings: readings.into_iter().map(|(p, c)| (p / total, c)).collect(),
             strokes: answer.strokes.filter(|n| *n >= 1.0),
+            looked_again: false,
         })
     }
 }
@@ -302,7 +319,7 @@ impl Model<'_> {
         let course: f64 = seen
             .readings
             .iter()
-            .map(|(p, course)| p * self.course(*course, trapped))
+            .map(|(p, course)| p * self.course(*course, seen.looked_again, trapped))
             .sum();
         course
             * seen
@@ -310,9 +327,9 @@ impl Model<'_> {
                 .map_or(1.0, |strokes| self.strokes(strokes, seen, trapped))
     }
 
-    fn course(&self, course: Course, trapped: Trapped) -> f64 {
-        let rates = &self.data.rates;
-        let (bad_seal, sealed) = (rates.hold_bad_seal.value, rates.hold_sealed_by_mistake.value);
+    fn course(&self, course: Course, looked_again: bool, trapped: Trapped) -> f64 {
+        let slips = &self.slips[usize::from(looked_again)];
+        let (bad_seal, sealed) = (slips.bad_seal.value, slips.sealed.value);
         let [right, shut, any] = match course {
             Course::Watched {
                 start,
@@ -409,7 +426,7 @@ impl Model<'_> {
             };
             self.pace.iter().map(at_pace).sum::<f64>()
         };
-        let slip = self.data.rates.answer_slip.value;
+        let slip = self.slips[usize::from(seen.looked_again)].answer.value;
         let counted: f64 = seen
             .readings
             .iter()

@@ -32,7 +32,7 @@ pub(super) struct Seen<'m> {
 
 impl Memory {
     /// Works out what is new in what was seen.
-    pub(super) fn learn(&mut self, model: &Model<'_>, seen: &[Observation]) {
+    pub(crate) fn learn(&mut self, model: &Model<'_>, seen: &[Observation]) {
         let atlas = self.atlas.get_or_insert_with(|| Atlas::new(model));
         self.holds.learn(seen);
         for o in seen {

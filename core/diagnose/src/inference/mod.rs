@@ -27,6 +27,7 @@ mod sizes;
 mod vacuum;
 
 pub(crate) use bayes::normalised;
+pub(crate) use condition::Setting;
 pub(crate) use expect::Value as Seeable;
 pub(crate) use hold::HoldSeen;
 pub(crate) use memory::Memory;

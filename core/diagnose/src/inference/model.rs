@@ -5,11 +5,12 @@ use std::cell::OnceCell;
 
 use super::causes::{Fault, Look, faults, look};
 use super::complaint::Felt;
-use super::condition::{Condition, Setting};
+use super::condition::{Condition, Joint, Setting};
 use super::layout::{DriveParts, Layout};
 use super::learning::learn;
+use super::observation::Observation;
 use super::vacuum::Behaviour;
-use crate::faults::{Effect, FaultData, data};
+use crate::faults::{Effect, FaultData, Slips, data};
 use crate::{
     Circuit, EngineState, Feed, Situation, SourceKind, Switched, TestId, TestKind, VacuumMeans, Window,
 };
@@ -34,6 +35,8 @@ pub(crate) struct Model<'a> {
     pub sound_look: Look,
     /// What symptoms make people complain of.
     pub felt: Felt,
+    /// How often a reading is wrong, and one that was looked at again.
+    pub slips: [Slips; 2],
 }
 
 /// The state of every component under a supposed cause.
@@ -116,6 +119,7 @@ impl<'a> Model<'a> {
             pace: pace(situation, data),
             gauge_u: situation.instruments.gauge.u_drop() * situation.instruments.gauge.unit_pa() / 1_000.0,
             felt: Felt::new(data),
+            slips: [data.slips.clone(), data.slips.looked_again()],
             sound_look: look(&data.signs_when_sound),
         }
     }
@@ -169,6 +173,11 @@ impl<'a> Model<'a> {
         }
     }
 
+    /// How often a reading like this is wrong.
+    pub fn slips(&self, seen: &Observation) -> &Slips {
+        &self.slips[usize::from(seen.looked_again)]
+    }
+
     /// The drive a test is about.
     pub fn drive_of(&self, test: &TestId) -> Option<&DriveParts> {
         self.layout.drive(test.part.as_ref())
@@ -220,6 +229,7 @@ fn settings(circuit: &Circuit, data: &FaultData) -> Vec<(Setting, f64)> {
                                 ignition_fed,
                                 window_at_idle,
                                 softens,
+                                joint: Joint::default(),
                             },
                             p,
                         ));

@@ -1,6 +1,6 @@
 //! A reading in the form the likelihoods take: kPa, numbers by key, and only what can be compared.
 
-use super::expect::Value;
+use super::expect::{ALIKE, Value};
 use super::hold::{HoldScope, HoldSeen};
 use super::model::Model;
 use crate::{Answer, EngineState, LookState, Reading, TestId, TestKind, Value as Read};
@@ -13,6 +13,8 @@ pub(crate) struct Observation {
     pub hot: bool,
     pub connected: Option<bool>,
     pub seen: Seen,
+    /// The person was asked about it and looked again.
+    pub looked_again: bool,
     /// Vacuum that was read at the valve's inlet in this job, kPa, if it was any to speak of.
     pub seen_source: Option<f64>,
     pub(super) scope: Option<HoldScope>,
@@ -44,8 +46,6 @@ pub(crate) enum Seen {
     Complaint,
 }
 
-/// Numbers that differ by less than this share count as the same when outcomes are imagined.
-const ALIKE: f64 = 0.15;
 /// A source is taken as read from this share of its usual vacuum on.
 const SOURCE_SEEN: f64 = 0.3;
 /// Least difference on the 0–3 scale that counts as a change.
@@ -103,7 +103,7 @@ impl Model<'_> {
             Answer::Hold(hold) => Seen::Hold(HoldSeen::from_answer(
                 hold,
                 self.ambient,
-                self.data.rates.unit_slip.value,
+                self.data.slips.unit.value,
             )?),
             Answer::Values(_) if matches!(reading.test.kind, TestKind::Shake) => {
                 Seen::Fields(vec![("changes".into(), Value::Yes(shake_changes(reading)?))])
@@ -130,18 +130,37 @@ impl Model<'_> {
             ),
             Answer::NotDone { .. } | Answer::NotAvailable => return None,
         };
-        Some(Observation {
+        let observation = Observation {
             engine: reading
                 .state
                 .engine
                 .unwrap_or_else(|| self.asked_engine(reading.test.kind)),
             hot: reading.state.hot.unwrap_or(false),
             connected: reading.state.connected,
+            looked_again: false,
             scope: self.hold_scope(&reading.test),
             test: reading.test.clone(),
             seen_source: None,
             seen,
+        };
+        Some(if reading.confirmed {
+            self.looked_again(observation)
+        } else {
+            observation
         })
+    }
+
+    /// What an observation says once it was looked at again.
+    pub(crate) fn looked_again(&self, of: Observation) -> Observation {
+        let seen = match of.seen {
+            Seen::Hold(hold) => Seen::Hold(hold.looked_again(self.data.slips.kept.value)),
+            seen => seen,
+        };
+        Observation {
+            seen,
+            looked_again: true,
+            ..of
+        }
     }
 
     /// A reading that could be made, in the state the test asks for.
@@ -150,6 +169,7 @@ impl Model<'_> {
             engine: self.asked_engine(test.kind),
             hot: false,
             connected: None,
+            looked_again: false,
             scope: self.hold_scope(test),
             test: test.clone(),
             seen_source: None,

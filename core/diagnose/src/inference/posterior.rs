@@ -6,7 +6,7 @@ use std::sync::Arc;
 
 use super::at_rest::{AtRest, Holds};
 use super::atlas::Entry;
-use super::bayes::normalised;
+use super::bayes::{log_sum, normalised};
 use super::by_meter::Metered;
 use super::condition::Setting;
 use super::memory::{Memory, Seen};
@@ -52,6 +52,8 @@ impl Evaluated {
 #[derive(Debug, Clone, Default)]
 pub(crate) struct Posterior {
     pub causes: Vec<Evaluated>,
+    /// ln of the probability (density) of everything that was seen, over a constant of the circuit.
+    pub ln_evidence: f64,
 }
 
 /// Ways of a cause that are kept for planning, and causes that have any, at most.
@@ -88,6 +90,7 @@ pub(crate) fn rank(model: &Model<'_>, memory: &mut Memory, seen: &[Observation])
     let causes = order.into_iter().enumerate().map(evaluated);
     let posterior = Posterior {
         causes: causes.collect(),
+        ln_evidence: log_sum(ln.iter().copied()),
     };
     let results = evaluation.holds.results();
     memory.holds.keep(results);
@@ -126,6 +129,7 @@ pub(crate) fn weigh(
         });
     Posterior {
         causes: causes.collect(),
+        ln_evidence: log_sum(ln.iter().copied()),
     }
 }
 

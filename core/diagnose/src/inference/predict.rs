@@ -108,21 +108,27 @@ impl Model<'_> {
             Seen::Hold(hold) => seen.scope.as_ref().map_or(1.0, |scope| {
                 self.hold_likelihood(self.under_vacuum(&case.world, scope).0, hold)
             }),
-            Seen::Look(parts) => self.look(&case.world, parts),
+            Seen::Look(parts) => self.look(seen, &case.world, parts),
             Seen::Complaint => {
                 let told = self.told(&case.world.faults);
                 self.complaints(case.behaviour(self), &told, case.setting.softens)
             }
-            Seen::Fields(values) => self.values_likelihood(values, &self.fields(seen, case)),
+            Seen::Fields(values) => self.values_likelihood(seen, values, &self.fields(seen, case)),
         }
     }
 
     /// Probability (density) of values where these are to be expected; a value that nothing is expected of says nothing.
-    pub(crate) fn values_likelihood(&self, values: &[(String, Value)], expected: &Fields) -> f64 {
+    pub(crate) fn values_likelihood(
+        &self,
+        seen: &Observation,
+        values: &[(String, Value)],
+        expected: &Fields,
+    ) -> f64 {
+        let slips = self.slips(seen);
         let of_set = |fields: &[(&'static str, Expect)]| -> f64 {
             let each = fields.iter().map(|(key, expect)| {
                 let value = values.iter().find(|(k, _)| k == key);
-                value.map_or(1.0, |(_, v)| expect.likelihood(*v, &self.data.rates))
+                value.map_or(1.0, |(_, v)| expect.likelihood(*v, slips))
             });
             each.product()
         };
@@ -183,7 +189,7 @@ impl Model<'_> {
             }
             return sets;
         }
-        let ac = self.data.rates.ac_slip.value;
+        let ac = self.slips(seen).ac.value;
         let volts = |fields: &[(&'static str, Expect)]| -> Vec<(&'static str, Expect)> {
             let unseen = |(key, expect): &(&'static str, Expect)| match expect {
                 Expect::Volts { .. } => (*key, expect.unseen()),
@@ -234,21 +240,12 @@ impl Model<'_> {
                     ("ohms", now.fuse_ohms()),
                 ])
             }
-            TestKind::PowerWire => {
-                let with_terminal = self.data.rates.terminal_in_wire_test.value;
-                let fields = |terminal| {
-                    vec![
-                        ("ohms", now.power_wire_ohms(terminal)),
-                        ("drop_v", now.power_wire_drop()),
-                        ("to_ground_open", now.power_wire_clear()),
-                    ]
-                };
-                vec![
-                    (1.0 - with_terminal, fields(false)),
-                    (with_terminal, fields(true)),
-                ]
-            }
-            TestKind::ValveVolts => self.unless_out(&now, &out(), |electric| {
+            TestKind::PowerWire => one(vec![
+                ("ohms", now.power_wire_ohms()),
+                ("drop_v", now.power_wire_drop()),
+                ("to_ground_open", now.power_wire_clear()),
+            ]),
+            TestKind::ValveVolts => self.unless_out(seen, &now, &out(), |electric| {
                 let (open, plugged) = electric.across_pins();
                 let volts = if seen.connected == Some(true) {
                     plugged
@@ -260,7 +257,7 @@ impl Model<'_> {
             TestKind::ControlPin => {
                 // Off means out of the window, with the feed still there.
                 let off = out();
-                self.unless_out(&now, &off, |electric| {
+                self.unless_out(seen, &now, &off, |electric| {
                     vec![("off_v", off.control_pin()), ("on_v", electric.control_pin())]
                 })
             }
@@ -285,8 +282,14 @@ impl Model<'_> {
     }
 
     /// What shows now, and with a small chance what shows while the module works no valve: read too soon, or too late.
-    fn unless_out<T>(&self, now: &T, out: &T, fields: impl Fn(&T) -> Vec<(&'static str, Expect)>) -> Fields {
-        let slip = self.data.rates.state_slip.value;
+    fn unless_out<T>(
+        &self,
+        seen: &Observation,
+        now: &T,
+        out: &T,
+        fields: impl Fn(&T) -> Vec<(&'static str, Expect)>,
+    ) -> Fields {
+        let slip = self.slips(seen).state.value;
         vec![(1.0 - slip, fields(now)), (slip, fields(out))]
     }
 
@@ -304,7 +307,7 @@ impl Model<'_> {
         };
         match seen.test.kind {
             TestKind::Source => one(gauge(now)),
-            TestKind::Delivered | TestKind::SwitchOver => self.unless_out(now, &behaviour.out, gauge),
+            TestKind::Delivered | TestKind::SwitchOver => self.unless_out(seen, now, &behaviour.out, gauge),
             TestKind::Bypass => {
                 let starved = self.data.physics.starved_below.value;
                 let gains = |m: &&MountAtWork| m.reached && !m.dead && m.on < starved;

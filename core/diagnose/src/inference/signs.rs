@@ -16,8 +16,8 @@ const FIGURE_RANGE: f64 = 20.0;
 
 impl Model<'_> {
     /// Probability of a look-over, over that of a sound circuit with nothing to see.
-    pub(super) fn look(&self, world: &World, parts: &[(usize, LookState)]) -> f64 {
-        let keep = 1.0 - self.data.rates.answer_slip.value;
+    pub(super) fn look(&self, seen: &Observation, world: &World, parts: &[(usize, LookState)]) -> f64 {
+        let keep = 1.0 - self.slips(seen).answer.value;
         let shows = |at: usize, faults: &[usize]| {
             let hidden: f64 = faults.iter().map(|f| 1.0 - self.faults[*f].look[at]).product();
             keep * (1.0 - (1.0 - self.sound_look[at]) * hidden)

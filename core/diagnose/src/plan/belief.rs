@@ -42,7 +42,7 @@ pub(super) struct Belief {
 pub(super) struct Stand {
     /// The stop rule is met.
     pub ended: bool,
-    /// Probability that the best decision is right.
+    /// Probability that the best decision is right, and explains the complaint.
     pub best: f64,
     /// What is open about the decision, bit.
     pub open: f64,
@@ -165,9 +165,24 @@ impl<'p> Numbers<'p> {
             .any(|(p, explained)| *p >= self.problem.enough && *explained >= self.problem.explained * p);
         Stand {
             ended,
-            best: right.iter().map(|r| r.0).fold(0.0, f64::max),
+            best: right.iter().map(|r| r.1).fold(0.0, f64::max),
             open: of_group.into_iter().map(surprise).sum(),
         }
+    }
+
+    /// What giving up is expected to cost, min.
+    pub fn give_up(&self, stand: &Stand) -> f64 {
+        self.problem.wrong_minutes * (1.0 - stand.best)
+    }
+
+    /// What is expected to be spent less when a test is done and then it is given up, or ended, min; its own minutes counted.
+    pub fn gain(&self, belief: &Belief, stand: &Stand, test: usize) -> f64 {
+        let then = |(chance, after): (f64, Belief)| {
+            let stand = self.stand(&after);
+            chance * if stand.ended { 0.0 } else { self.give_up(&stand) }
+        };
+        let after: f64 = self.after(belief, test).into_iter().map(then).sum();
+        self.give_up(stand) - after - self.minutes(belief, test)
     }
 
     pub fn minutes(&self, belief: &Belief, test: usize) -> f64 {

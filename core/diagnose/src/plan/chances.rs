@@ -5,7 +5,7 @@ use std::rc::Rc;
 
 use super::in_play::{InPlay, WayInPlay};
 use super::outcomes::{Drops, Outcomes};
-use crate::inference::{Case, Model, Observation, Seen, depends_at_rest, is_by_hand};
+use crate::inference::{Case, Model, Observation, Seen, Setting, depends_at_rest, is_by_hand};
 
 /// Outcomes that a test keeps at most.
 const KEPT: usize = 6;
@@ -21,7 +21,7 @@ pub(super) struct Imagined {
 }
 
 /// What the chances of a test depend on: those of the cause's faults that it can show, with their sizes, and the setting.
-type Depends = (Vec<(usize, u64)>, [bool; 4]);
+type Depends = (Vec<(usize, u64)>, Setting);
 
 impl Imagined {
     /// `p`: the probability of each way of each cause, in their order.
@@ -56,11 +56,10 @@ fn depends(test: &Observation, cause: &InPlay<'_>, touching: &[bool], way: &WayI
     let faults = faults
         .filter(|((_, touching), _)| **touching)
         .map(|((fault, _), size)| (*fault, if hand { 0 } else { size.to_bits() }));
-    let s = way.way.setting;
     let setting = if rest || hand {
-        [false; 4]
+        Setting::default()
     } else {
-        [s.ground_switched, s.ignition_fed, s.window_at_idle, s.softens]
+        way.way.setting
     };
     (faults.collect(), setting)
 }
@@ -75,10 +74,17 @@ fn chances(model: &Model<'_>, test: &Observation, outcomes: &Outcomes, way: &Way
     let mut chances = match outcomes {
         Outcomes::Hold(drops) => of_drops(model, drops, case),
         Outcomes::Readings(readings) => {
-            // Every outcome is a set of values of the same test: what it should show is worked out once.
-            let expected = matches!(test.seen, Seen::Fields(_)).then(|| model.fields(test, case));
+            // Every outcome is a set of values of the same test, and stands for all like it: what the test should show is
+            // worked out once, and as coarse as that.
+            let expected = matches!(test.seen, Seen::Fields(_)).then(|| {
+                let mut fields = model.fields(test, case);
+                for (_, expect) in fields.iter_mut().flat_map(|(_, set)| set) {
+                    *expect = expect.coarse();
+                }
+                fields
+            });
             let likelihood = |o: &Observation| match (&o.seen, &expected) {
-                (Seen::Fields(values), Some(expected)) => model.values_likelihood(values, expected),
+                (Seen::Fields(values), Some(expected)) => model.values_likelihood(o, values, expected),
                 _ => model.likelihood(o, case),
             };
             readings.iter().map(likelihood).collect()

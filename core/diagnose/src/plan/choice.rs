@@ -73,6 +73,13 @@ impl Reasoned<'_> {
         })
     }
 
+    /// Minutes of doing once more what was done.
+    pub(crate) fn minutes_again(&self, test: &TestId) -> f64 {
+        let specs = Catalogue::standard().tests_for(self.model.layout.circuit, self.model.situation);
+        let spec = specs.iter().find(|s| s.id == *test);
+        spec.map_or(0.0, |spec| self.outlook().minutes(ready(self, &specs), spec))
+    }
+
     /// The test that proves the tester before its readings condemn a part.
     fn proof(&self, test: &TestId) -> Option<Choice> {
         let model = &self.model;

@@ -16,6 +16,7 @@ mod search;
 mod what_if;
 
 pub use network::{Network, NetworkTest, discretised};
+pub(crate) use order::data as plan_data;
 pub(crate) use outlook::Outlook;
 pub use problem::{Problem, Ready, State, Trial};
 pub use search::{Choice, plan_small};
@@ -50,6 +51,15 @@ pub enum Next {
         /// Minutes to the finding that are expected, this test included; `None` in the textbook's order.
         to_finding: Option<f64>,
     },
+    /// Look again at what was read in this test before anything is built on it: confirm it or put it right.
+    LookAgain {
+        /// Which.
+        id: TestId,
+        /// Why.
+        why: Message,
+        /// Minutes it takes.
+        minutes: f64,
+    },
     /// Stop here.
     Stop {
         /// Why.
@@ -75,8 +85,18 @@ impl Reasoner {
 impl Reasoned<'_> {
     fn next(&self, policy: Policy) -> Next {
         let standing = self.standing();
+        if let Some(doubt) = &standing.doubt {
+            return Next::LookAgain {
+                id: doubt.test.clone(),
+                why: Message::new(if doubt.leans { "why-leans" } else { "why-odd" })
+                    .with("test", Arg::Test(doubt.test.clone()))
+                    .with("minutes", Arg::Minutes(doubt.minutes))
+                    .with("chance", Arg::Percent(doubt.slip)),
+                minutes: doubt.minutes,
+            };
+        }
         let choice = match policy {
-            _ if standing.decided => None,
+            _ if standing.decided || standing.exhausted => None,
             Policy::Fixed => self.textbook(false),
             Policy::FixedSkipping => self.textbook(true),
             Policy::Guided => self.best(),

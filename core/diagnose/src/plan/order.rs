@@ -9,7 +9,7 @@ use crate::{Circuit, ComponentKind, TestId, TestKind, TestSpec};
 /// The whole file.
 #[derive(Debug, Default, Deserialize)]
 #[serde(deny_unknown_fields)]
-pub(super) struct PlanData {
+pub(crate) struct PlanData {
     #[serde(rename = "$schema")]
     _schema: String,
     #[serde(rename = "source")]
@@ -17,8 +17,8 @@ pub(super) struct PlanData {
     textbook: Vec<Entry>,
     pub change_minutes: ChangeMinutes,
     pub wrong_repair_minutes: f64,
-    /// How often a hold can be asked for again.
-    pub repeats: usize,
+    pub undecided_minutes: f64,
+    pub look_again: LookAgain,
 }
 
 #[derive(Debug, Deserialize)]
@@ -40,15 +40,25 @@ enum Place {
     Valve,
 }
 
+/// What looking again at a reading costs, min.
+#[derive(Debug, Clone, Copy, Default, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(crate) struct LookAgain {
+    /// At the last one, nothing taken down yet.
+    pub at_once_minutes: f64,
+    /// What is tested anew once a slip was found.
+    pub astray_minutes: f64,
+}
+
 #[derive(Debug, Default, Deserialize)]
 #[serde(deny_unknown_fields)]
-pub(super) struct ChangeMinutes {
+pub(crate) struct ChangeMinutes {
     pub engine: f64,
     pub connector: f64,
 }
 
 /// The plan's data. The file is part of the program, and a test reads it.
-pub(super) fn data() -> &'static PlanData {
+pub(crate) fn data() -> &'static PlanData {
     static DATA: LazyLock<PlanData> =
         LazyLock::new(|| serde_json::from_str(include_str!("../../data/plan.json")).unwrap_or_default());
     &DATA

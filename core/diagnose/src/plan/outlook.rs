@@ -56,7 +56,10 @@ impl Outlook {
             .collect();
         let mut left = Vec::new();
         let (mut tables, mut outcomes) = (Vec::new(), Vec::new());
-        for spec in specs.into_iter().filter(|spec| can_be_asked(reasoned, spec)) {
+        for spec in specs
+            .into_iter()
+            .filter(|spec| !reasoned.tests.contains(&spec.id))
+        {
             let of_test = Outcomes::of(model, &causes, &spec.id);
             let Some(imagined) = Imagined::new(model, &causes, &p, &of_test) else {
                 continue;
@@ -104,7 +107,7 @@ impl Outlook {
                 situation.confidence
             },
             explained: SURELY_EXPLAINED,
-            wrong_minutes: data().wrong_repair_minutes,
+            wrong_minutes: data().undecided_minutes,
         };
         Self {
             specs: left,
@@ -145,16 +148,21 @@ impl Outlook {
             let prior = numbers.prior();
             let all: Vec<usize> = (0..self.specs.len()).collect();
             let mut choices = choices(&numbers, &prior, &numbers.stand(&prior), &all);
-            choices.retain(|c| c.bits >= CHANGES_NOTHING);
+            let give_up = numbers.give_up(&numbers.stand(&prior));
+            choices.retain(|c| c.bits >= CHANGES_NOTHING && c.expected() < give_up);
             choices
         })
     }
 
     /// Whether any test can still change what to do.
     pub fn can_change(&self) -> bool {
-        self.specs
-            .iter()
-            .any(|spec| self.bits(&spec.id) >= CHANGES_NOTHING)
+        let numbers = Numbers::new(&self.problem);
+        let prior = numbers.prior();
+        let stand = numbers.stand(&prior);
+        let gains = |test| {
+            numbers.gain(&prior, &stand, test) > 0.0 && numbers.bits(&prior, &stand, test) >= CHANGES_NOTHING
+        };
+        (0..self.specs.len()).any(gains) || !self.choices().is_empty()
     }
 }
 
@@ -165,13 +173,6 @@ fn trial(spec: &TestSpec, chances: Vec<Vec<f64>>) -> Trial {
         connected: spec.needs.connected,
         chances,
     }
-}
-
-/// Whether a test can be asked for: it was not asked for yet, or it is a hold that can be done again.
-fn can_be_asked(reasoned: &Reasoned<'_>, spec: &TestSpec) -> bool {
-    let asked = reasoned.tests.iter().filter(|t| **t == spec.id).count();
-    let done = reasoned.observations.iter().filter(|o| o.test == spec.id).count();
-    asked == 0 || (spec.id.is_hold() && asked == done && done <= data().repeats)
 }
 
 /// Whether the engine must run.

@@ -6,7 +6,7 @@ use serde::{Deserialize, Serialize};
 ///
 /// One of the states is the case. Tests are done one after the other, each once, until one decision is right with a
 /// probability of at least `enough`. Whoever gives up before pays `wrong_minutes` times the probability that the best
-/// decision is wrong. Asked for is the least expected sum of minutes.
+/// decision is wrong or does not explain the complaint. Asked for is the least expected sum of minutes.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Problem {
     /// What can be the case.

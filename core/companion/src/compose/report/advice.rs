@@ -120,7 +120,7 @@ pub(super) fn next(texts: &Texts, job: &JobView) -> String {
         });
     }
     match &job.next {
-        Next::Test { id, .. } => {
+        Next::Test { id, .. } | Next::LookAgain { id, .. } => {
             texts.say_with("report-next-test", &Args::new().text("test", texts.test_name(id)))
         }
         Next::Stop { .. } => texts.say("report-next-workshop"),
