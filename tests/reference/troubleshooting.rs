@@ -6,6 +6,9 @@ use holdfast_diagnose::{Network, NetworkTest, Problem, Ready, State, TestId, Tes
 /// Causes by what is true in them, with their probabilities.
 struct Worlds<const N: usize>(Vec<([bool; N], f64)>);
 
+/// A yes-or-no test, by its probability of yes in each world, and what was seen.
+type Seen<'t, const N: usize> = (&'t dyn Fn([bool; N]) -> f64, bool);
+
 impl<const N: usize> Worlds<N> {
     /// Every combination of so many things, weighed by `p`.
     fn all(p: impl Fn([bool; N]) -> f64) -> Self {
@@ -14,8 +17,8 @@ impl<const N: usize> Worlds<N> {
     }
 
     /// Probability of what `is` in all worlds after tests, each by its probability of yes and what was seen.
-    fn after(&self, seen: &[(&dyn Fn([bool; N]) -> f64, bool)], is: impl Fn([bool; N]) -> bool) -> f64 {
-        let test = |(yes, _): &(&dyn Fn([bool; N]) -> f64, bool)| {
+    fn after(&self, seen: &[Seen<'_, N>], is: impl Fn([bool; N]) -> bool) -> f64 {
+        let test = |(yes, _): &Seen<'_, N>| {
             let row: Vec<f64> = self.0.iter().map(|(w, _)| yes(*w)).collect();
             NetworkTest {
                 test: TestId::of(TestKind::Look),
@@ -62,7 +65,7 @@ fn the_burglary_alarm() {
     });
     let john = |[_, _, alarm]: [bool; 3]| if alarm { 0.90 } else { 0.05 };
     let mary = |[_, _, alarm]: [bool; 3]| if alarm { 0.70 } else { 0.01 };
-    let both: [(&dyn Fn([bool; 3]) -> f64, bool); 2] = [(&john, true), (&mary, true)];
+    let both: [Seen<'_, 3>; 2] = [(&john, true), (&mary, true)];
     for (is, printed) in [(0, 0.284_172), (1, 0.176_067), (2, 0.760_692)] {
         assert_abs_diff_eq!(worlds.after(&both, |w| w[is]), printed, epsilon = 1e-6);
     }
@@ -87,7 +90,7 @@ fn the_chest_clinic() {
         (false, true) => 0.8,
         (false, false) => 0.1,
     };
-    let seen: [(&dyn Fn([bool; 5]) -> f64, bool); 3] = [(&xray, true), (&breath, true), (&asia, true)];
+    let seen: [Seen<'_, 5>; 3] = [(&xray, true), (&breath, true), (&asia, true)];
     for (seen, printed) in [
         (&seen[1..2], [0.018_845, 0.102_759, 0.833_967]),
         (&seen[..2], [0.113_933, 0.621_253, 0.681_869]),
@@ -117,7 +120,7 @@ fn the_car_that_does_not_start() {
         (Some(&half as &dyn Fn([bool; 2]) -> f64), 0.000_691, 0.804_350),
         (Some(&empty), 0.976_413, 0.058_041),
     ] {
-        let mut seen: Vec<(&dyn Fn([bool; 2]) -> f64, bool)> = vec![(&starts, false)];
+        let mut seen: Vec<Seen<'_, 2>> = vec![(&starts, false)];
         seen.extend(meter.map(|m| (m, true)));
         assert_abs_diff_eq!(worlds.after(&seen, |w| !w[0]), no_fuel, epsilon = 1e-6);
         assert_abs_diff_eq!(worlds.after(&seen, |w| !w[1]), dirty, epsilon = 1e-6);
