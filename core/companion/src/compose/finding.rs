@@ -17,6 +17,8 @@ const MOST_LINES: usize = 3;
 
 /// Faults that stay possible and are named.
 const MOST_LEFT_OPEN: usize = 3;
+/// Parts named as not told apart at most; the others are counted.
+const MOST_INSEPARABLE: usize = 5;
 
 /// Causes on the finding screen.
 const MOST_CAUSES: usize = 6;
@@ -144,11 +146,20 @@ pub(super) fn explains(texts: &Texts, finding: &Finding) -> String {
 pub(super) fn left_open(texts: &Texts, finding: &Finding) -> Vec<String> {
     let mut lines = Vec::new();
     if let [_, _, ..] = finding.inseparable.as_slice() {
-        let parts: Vec<String> = finding.inseparable.iter().map(|part| texts.part(part)).collect();
-        lines.push(texts.say_with(
-            "finding-inseparable",
-            &Args::new().text("parts", texts.list(&parts)),
-        ));
+        let named = finding.inseparable.iter().take(MOST_INSEPARABLE);
+        let parts: Vec<String> = named.map(|part| texts.part(part)).collect();
+        let more = finding.inseparable.len() - parts.len();
+        lines.push(if more == 0 {
+            texts.say_with(
+                "finding-inseparable",
+                &Args::new().text("parts", texts.list(&parts)),
+            )
+        } else {
+            texts.say_with(
+                "finding-inseparable-more",
+                &Args::new().text("parts", parts.join(", ")).count("count", more),
+            )
+        });
     }
     lines.extend(finding.left_open.iter().take(MOST_LEFT_OPEN).map(|fault| {
         texts.say_with(

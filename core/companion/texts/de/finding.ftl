@@ -23,6 +23,10 @@ finding-explains-not = Das erklärt die Beanstandung nicht: Sie hat eine andere 
 finding-explains-no-complaint = Es gibt keine Beanstandung zu erklären.
 finding-left-open = Noch möglich: { $fault }.
 finding-inseparable = Nicht unterschieden: { $parts }.
+finding-inseparable-more = { $count ->
+    [one] Nicht unterschieden: { $parts } und ein weiteres Teil.
+   *[other] Nicht unterschieden: { $parts } und { $count } weitere Teile.
+}
 finding-test-more = Weiter prüfen: { $test }
 finding-report = Bericht erstellen
 

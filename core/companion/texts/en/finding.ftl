@@ -23,6 +23,10 @@ finding-explains-not = It does not explain the complaint: that has another cause
 finding-explains-no-complaint = There is no complaint to explain.
 finding-left-open = Still possible: { $fault }.
 finding-inseparable = Not told apart: { $parts }.
+finding-inseparable-more = { $count ->
+    [one] Not told apart: { $parts } and one part more.
+   *[other] Not told apart: { $parts } and { $count } parts more.
+}
 finding-test-more = Test more: { $test }
 finding-report = Make the report
 

@@ -23,6 +23,10 @@ finding-explains-not = No explica la queja: esa tiene otra causa.
 finding-explains-no-complaint = No hay queja que explicar.
 finding-left-open = Aún posible: { $fault }.
 finding-inseparable = Sin separar: { $parts }.
+finding-inseparable-more = { $count ->
+    [one] Sin separar: { $parts } y una pieza más.
+   *[other] Sin separar: { $parts } y { $count } piezas más.
+}
 finding-test-more = Prueba más: { $test }
 finding-report = Hacer el informe
 

@@ -23,6 +23,10 @@ finding-explains-not = Cela n’explique pas la plainte : elle a une autre caus
 finding-explains-no-complaint = Il n’y a pas de plainte à expliquer.
 finding-left-open = Encore possible : { $fault }.
 finding-inseparable = Non distingués : { $parts }.
+finding-inseparable-more = { $count ->
+    [one] Non distingués : { $parts } et une autre pièce.
+   *[other] Non distingués : { $parts } et { $count } autres pièces.
+}
 finding-test-more = Essayer encore : { $test }
 finding-report = Faire le rapport
 
