@@ -14,7 +14,7 @@ use crate::moving::Moving;
 use crate::protocol::{Action, Body, Clock, Frame, PhoneFacts, Request, Screen, Update};
 use crate::session::{NoticeAt, Session};
 use crate::text::Texts;
-use crate::turn::{Seen, Turn};
+use crate::turn::{Kept, Seen, Turn};
 use crate::work::{Go, Product, Work};
 use crate::works::Works;
 
@@ -154,6 +154,9 @@ impl Companion {
 
     /// Writes what is to be logged and the session, together, if there is anything.
     fn save(&mut self, turn: &mut Turn<'_>) -> Result<(), ActError> {
+        if turn.kept == Kept::WithTheNext && turn.entries.is_empty() {
+            return Ok(());
+        }
         let now = serde_json::to_string(&self.session)?;
         let session = (now != self.saved).then(|| now.clone());
         if session.is_none() && turn.entries.is_empty() {

@@ -105,8 +105,14 @@ pub(crate) struct ListAt {
     pub search: String,
     /// The shelf, by its id.
     pub shelf: String,
-    /// Since when they were worked on, by its id.
+    /// When they were worked on, by its id.
     pub time: String,
+    /// The first day, as typed.
+    #[serde(default)]
+    pub from: String,
+    /// The last day, as typed.
+    #[serde(default)]
+    pub until: String,
     /// Whether shelves and times are offered.
     pub filters: Filters,
     /// How many times more rows were asked for.
@@ -121,6 +127,8 @@ impl Default for ListAt {
             search: String::new(),
             shelf: "all".to_owned(),
             time: "any".to_owned(),
+            from: String::new(),
+            until: String::new(),
             filters: Filters::Hidden,
             pages: 0,
             picked: None,
@@ -146,16 +154,11 @@ impl ListAt {
 
     /// With shelves and times offered; or, where they were, with all jobs.
     pub(crate) fn narrowed(self) -> Self {
-        let Self {
-            shelf, time, filters, ..
-        } = Self::default();
         if self.is_narrowed() {
             return Self {
-                shelf,
-                time,
-                filters,
-                pages: 0,
-                ..self
+                search: self.search,
+                picked: self.picked,
+                ..Self::default()
             };
         }
         Self {

@@ -17,6 +17,17 @@ pub(crate) struct Turn<'a> {
     pub live: Option<Live>,
     /// Whether the screen is to be composed anew.
     pub seen: Seen,
+    /// When what is in hand is written.
+    pub kept: Kept,
+}
+
+/// When what is in hand is written. Entries never wait.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Kept {
+    /// Before the action is through.
+    Now,
+    /// With the next action: what a kill takes is nothing that was learned of a vehicle.
+    WithTheNext,
 }
 
 /// Whether the screen can have changed.
@@ -36,6 +47,7 @@ impl<'a> Turn<'a> {
             requests: Vec::new(),
             live: None,
             seen: Seen::Anew,
+            kept: Kept::Now,
         }
     }
 

@@ -49,7 +49,10 @@ pub(crate) fn fields(screen: &Screen) -> Vec<&Field> {
         })
         .collect();
     match &screen.body {
-        Body::Jobs { jobs } => all.push(&jobs.search),
+        Body::Jobs { jobs } => {
+            all.push(&jobs.search);
+            all.extend(&jobs.dates);
+        }
         Body::Hold { hold } => {
             if let HoldPhase::Read { field, .. } = &hold.phase {
                 all.push(field);

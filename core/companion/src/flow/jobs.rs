@@ -4,7 +4,7 @@
 //! |---|---|
 //! | `Type` in the search field | the rows that match, as typed |
 //! | `NarrowDown` | shelves and times are offered; when they were, all jobs again |
-//! | `Pick` a shelf or a time | the rows on that shelf, worked on since then |
+//! | `Pick` a shelf or a time, `Type` a date | the rows on that shelf, worked on then, see [`narrow`](super::narrow) |
 //! | `ShowMore` | more rows |
 //! | `NewJob` | a new job, logged as begun, on its vehicle screen |
 //! | `OpenJob` | the job where it stands: vehicle while nothing is known, else the overview |
@@ -15,36 +15,19 @@
 //! | `EmptyBinForGood` | the jobs in the bin and their photos are gone |
 //! | `SelectJobs`, `Pick` a job | jobs to be exported together, see [`travel`](super::travel) |
 
-use holdfast_joblog::{Binned, JobId, JobRow as LogRow, Opened, Payload, Query, Shelf, Undo, Vehicle};
+use holdfast_joblog::{Binned, JobId, JobRow as LogRow, Opened, Payload, Undo, Vehicle};
 
 use crate::companion::Companion;
 use crate::error::ActError;
-use crate::flow::parts::{option, plain, primary, quiet, text_field};
-use crate::flow::travel;
-use crate::protocol::{
-    Action, Body, Button, Choice, ChoiceKind, FieldId, Frame, JobRow, JobsScreen, Keys, Pick, Picked,
-};
+use crate::flow::parts::{plain, primary, quiet, text_field};
+use crate::flow::{narrow, travel};
+use crate::protocol::{Action, Body, Button, FieldId, Frame, JobRow, JobsScreen, Keys, Pick, Picked};
 use crate::session::{At, ListAt, NoticeAt, VehicleDraft};
 use crate::text::Args;
-use crate::turn::Turn;
+use crate::turn::{Kept, Turn};
 
 /// Rows that are shown at first, and that `ShowMore` adds.
 const PAGE: u32 = 40;
-const DAY_MS: i64 = 86_400_000;
-/// Shelves by id.
-const SHELVES: [(&str, Shelf, &str); 4] = [
-    ("all", Shelf::All, "jobs-shelf-all"),
-    ("open", Shelf::Open, "jobs-shelf-open"),
-    ("closed", Shelf::Closed, "jobs-shelf-closed"),
-    ("bin", Shelf::Bin, "jobs-shelf-bin"),
-];
-/// Times by id: worked on in the last so many days.
-const TIMES: [(&str, Option<i64>, &str); 4] = [
-    ("any", None, "jobs-time-any"),
-    ("week", Some(7), "jobs-time-week"),
-    ("month", Some(31), "jobs-time-month"),
-    ("year", Some(366), "jobs-time-year"),
-];
 
 /// The list as it stands.
 pub(super) fn list_at(core: &Companion) -> ListAt {
@@ -65,37 +48,43 @@ fn show(core: &mut Companion, list: ListAt) {
 pub(super) fn act(core: &mut Companion, action: Action, turn: &mut Turn<'_>) -> Result<(), ActError> {
     let list = list_at(core);
     match action {
-        Action::Type {
-            field: FieldId::Search,
-            text,
-        } => show(
-            core,
-            ListAt {
-                search: text,
-                pages: 0,
-                ..list
-            },
-        ),
+        Action::Type { field, text } => {
+            // Each letter shows other rows; what was typed is on disk with whatever is done next.
+            turn.kept = Kept::WithTheNext;
+            let list = ListAt { pages: 0, ..list };
+            match field {
+                FieldId::Search => show(core, ListAt { search: text, ..list }),
+                FieldId::WorkedFrom => show(core, ListAt { from: text, ..list }),
+                FieldId::WorkedUntil => show(core, ListAt { until: text, ..list }),
+                _ => {}
+            }
+        }
         Action::Pick {
             pick: Pick::Shelf { id },
-        } => show(
-            core,
-            ListAt {
-                shelf: id,
-                pages: 0,
-                ..list
-            },
-        ),
+        } => {
+            let pages = 0;
+            show(
+                core,
+                ListAt {
+                    shelf: id,
+                    pages,
+                    ..list
+                },
+            );
+        }
         Action::Pick {
             pick: Pick::WorkedOn { id },
-        } => show(
-            core,
-            ListAt {
-                time: id,
-                pages: 0,
-                ..list
-            },
-        ),
+        } => {
+            let pages = 0;
+            show(
+                core,
+                ListAt {
+                    time: id,
+                    pages,
+                    ..list
+                },
+            );
+        }
         Action::Pick {
             pick: Pick::Job { job },
         } => show(core, list.toggled(job)),
@@ -212,30 +201,13 @@ fn unbin(core: &mut Companion, job: &str, turn: &mut Turn<'_>) -> Result<(), Act
     Ok(())
 }
 
-/// What the list asks of the log: one row more than is shown tells whether there are more.
-fn query(core: &Companion, list: &ListAt) -> Query {
-    let shelf = SHELVES.iter().find(|(id, ..)| *id == list.shelf);
-    let days = TIMES
-        .iter()
-        .find(|(id, ..)| *id == list.time)
-        .and_then(|(_, days, _)| *days);
-    let now = core.moving.clock.as_ref().map(|clock| clock.wall_ms);
-    Query {
-        text: list.search.clone(),
-        shelf: shelf.map_or(Shelf::All, |(_, shelf, _)| *shelf),
-        from_ms: now.zip(days).map(|(now, days)| now - days * DAY_MS),
-        most: shown(list) + 1,
-        ..Query::default()
-    }
-}
-
 fn shown(list: &ListAt) -> u32 {
     PAGE.saturating_mul(list.pages.saturating_add(1))
 }
 
 pub(super) fn screen(core: &Companion) -> (Frame, Body) {
     let list = list_at(core);
-    let (mut rows, problem) = match core.store.list(&query(core, &list)) {
+    let (mut rows, problem) = match core.store.list(&narrow::query(core, &list, shown(&list) + 1)) {
         Ok(rows) => (rows, None),
         Err(error) => (Vec::new(), Some(ActError::from(error).text_in(&core.texts))),
     };
@@ -265,11 +237,8 @@ pub(super) fn screen(core: &Companion) -> (Frame, Body) {
             }),
             Action::NarrowDown,
         ),
-        filters: if list.is_narrowed() {
-            filters(core, &list)
-        } else {
-            Vec::new()
-        },
+        filters: narrow::filters(core, &list),
+        dates: narrow::dates(core, &list),
         rows: rows.iter().map(|row| job_row(core, &list, row)).collect(),
         more,
         empty,
@@ -289,37 +258,6 @@ fn empty_words(core: &Companion, list: &ListAt) -> String {
         (_, true) => "jobs-none-found",
         (_, false) => "jobs-none",
     })
-}
-
-fn filters(core: &Companion, list: &ListAt) -> Vec<Choice> {
-    let shelves = SHELVES
-        .iter()
-        .map(|(id, _, key)| {
-            option(
-                core.say(key),
-                list.shelf == *id,
-                Pick::Shelf { id: (*id).to_owned() },
-            )
-        })
-        .collect();
-    let times = TIMES
-        .iter()
-        .map(|(id, _, key)| {
-            option(
-                core.say(key),
-                list.time == *id,
-                Pick::WorkedOn { id: (*id).to_owned() },
-            )
-        })
-        .collect();
-    [("jobs-shelf", shelves), ("jobs-time", times)]
-        .into_iter()
-        .map(|(label, options)| Choice {
-            label: core.say(label),
-            kind: ChoiceKind::One,
-            options,
-        })
-        .collect()
 }
 
 /// What can be done with many jobs at once.

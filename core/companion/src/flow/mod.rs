@@ -21,6 +21,7 @@ mod kind;
 mod log;
 mod look;
 pub(crate) mod marks;
+mod narrow;
 mod numbers;
 mod overview;
 mod parts;

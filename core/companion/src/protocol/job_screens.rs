@@ -14,6 +14,8 @@ pub struct JobsScreen {
     pub narrow: Button,
     /// What narrows the list down: shelf, time; none until it is asked for.
     pub filters: Vec<Choice>,
+    /// The first and the last day, where the time is bounded by them.
+    pub dates: Vec<Field>,
     /// The rows, the job last worked on first.
     pub rows: Vec<JobRow>,
     /// More rows, where there are more.

@@ -6,6 +6,10 @@
 pub enum FieldId {
     /// Search in the list of jobs.
     Search,
+    /// The first day on which listed jobs were worked on last.
+    WorkedFrom,
+    /// The last day on which listed jobs were worked on last.
+    WorkedUntil,
     /// What the vehicle is called.
     Label,
     /// Number plate.

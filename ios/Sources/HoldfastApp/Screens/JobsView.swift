@@ -11,6 +11,7 @@ struct JobsView: View {
             FieldBox(jobs.search)
             QuietButton(jobs.narrow)
             ForEach(Array(jobs.filters.enumerated()), id: \.offset) { _, filter in ChoiceGroup(filter) }
+            ForEach(Array(jobs.dates.enumerated()), id: \.offset) { _, field in FieldBox(field) }
             Words(jobs.empty, role: .quietInk).padding(.vertical, Space.wide)
             Stack(spacing: 0) {
                 ForEach(Array(jobs.rows.enumerated()), id: \.offset) { _, row in JobRowView(row: row) }

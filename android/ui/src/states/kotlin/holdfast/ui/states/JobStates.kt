@@ -46,6 +46,7 @@ private fun jobs(
         search = field("Search", search, hint = "Plate, vehicle or customer", id = FieldId.Search),
         narrow = quiet(if (filters.isEmpty()) "Narrow down" else "Show all", Action.NarrowDown),
         filters = filters,
+        dates = emptyList(),
         rows = rows,
         more = more,
         empty = empty,

@@ -41,6 +41,7 @@ fun JobsBody(frame: Frame, jobs: JobsScreen, send: (Action) -> Unit) {
         FieldBox(jobs.search, send)
         QuietButton(jobs.narrow, send)
         jobs.filters.forEach { ChoiceGroup(it, send) }
+        jobs.dates.forEach { FieldBox(it, send) }
         Words(jobs.empty, Modifier.padding(vertical = Space.wide), colour = Theme.palette.quietInk)
         Column {
             jobs.rows.forEach { Row(it, send) }
