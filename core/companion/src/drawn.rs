@@ -26,8 +26,6 @@ pub(crate) struct PagesOf {
     pub entries: usize,
     /// The paper.
     pub paper: String,
-    /// Whose report it is.
-    pub business: String,
     /// The unit vacuum is shown in.
     pub unit: String,
     /// The language of its words.

@@ -87,6 +87,10 @@ fn report(phone: &mut Phone) -> Vec<u8> {
 #[test]
 fn a_job_continued_on_two_phones_and_merged_both_ways_is_the_same_job_with_the_same_report() {
     let (mut one, mut two) = (Phone::new(), Phone::new());
+    // The job names no workshop: that the other phone has one must not show.
+    two.send(Action::Go { to: Place::Settings });
+    two.type_in(FieldId::Business, "Kerbside Motor Works");
+    two.send(Action::Back);
     one.begin_job();
     photo(&mut one);
     let bundle = exported(&mut one, ExportOf::Open);
@@ -156,6 +160,45 @@ fn picked_jobs_travel_together_and_a_search_narrows_what_is_picked_from() {
     };
     let plates: Vec<&str> = jobs.rows.iter().map(|row| row.plate.as_str()).collect();
     assert_eq!(plates, ["CCC 3", "AAA 1"]);
+}
+
+/// The plates that are listed.
+fn plates(phone: &Phone) -> Vec<String> {
+    let Body::Jobs { jobs } = phone.screen().body else {
+        panic!("the list")
+    };
+    jobs.rows.iter().map(|row| row.plate.clone()).collect()
+}
+
+#[test]
+fn jobs_are_found_between_two_days_that_were_typed() {
+    let mut phone = Phone::new();
+    // 2026-09-21, 15:13 and the same time of the next two days, where the phone is.
+    for plate in ["AAA 1", "BBB 2", "CCC 3"] {
+        phone.send(Action::NewJob);
+        phone.type_in(FieldId::Plate, plate);
+        phone.send(Action::Go { to: Place::Jobs });
+        phone.clock.wall_ms += 86_400_000;
+    }
+    phone.send(Action::NarrowDown);
+    phone.pick(Pick::WorkedOn { id: "between".into() });
+    assert_eq!(plates(&phone).len(), 3, "nothing typed bounds nothing");
+    phone.type_in(FieldId::WorkedFrom, "2026-09-22");
+    assert_eq!(plates(&phone), ["CCC 3", "BBB 2"]);
+    phone.type_in(FieldId::WorkedUntil, "2026-09-22");
+    assert_eq!(plates(&phone), ["BBB 2"]);
+    phone.type_in(FieldId::WorkedUntil, "2026-09");
+    assert_eq!(plates(&phone), ["CCC 3", "BBB 2"]);
+    phone.type_in(FieldId::WorkedFrom, "22 September");
+    let Body::Jobs { jobs } = phone.screen().body else {
+        panic!("the list")
+    };
+    assert!(jobs.dates[0].problem.is_some() && jobs.dates[1].problem.is_none());
+    // What a search had in hand is on disk once anything else is done.
+    phone.type_in(FieldId::WorkedFrom, "2026-09-23");
+    phone.send(Action::Pause);
+    let phone = phone.kill_and_reopen(1_000);
+    assert_eq!(plates(&phone), ["CCC 3"]);
 }
 
 #[test]

@@ -63,7 +63,6 @@ fn finding_text(screen: &FindingScreen) -> String {
 
 pub(super) fn made(texts: &Texts, job: &JobView) -> Report {
     let wishes = ReportWishes {
-        business: "Mobile Mount Care\n12 Mill Lane",
         photo: &|_| None,
         version: "0.1.0",
         fonts: &[],

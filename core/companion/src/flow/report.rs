@@ -93,7 +93,6 @@ pub(crate) fn input(core: &Companion) -> Option<Report> {
         photos.blurred(&photo.photo, &boxes).ok().flatten()
     };
     let wishes = ReportWishes {
-        business: &core.session.settings.business,
         photo: &print,
         fonts: &core.facts.fonts.iter().map(PathBuf::from).collect::<Vec<_>>(),
         version: env!("CARGO_PKG_VERSION"),
@@ -193,7 +192,6 @@ fn pages_of(core: &Companion, job: &JobView) -> PagesOf {
         job: job.id.to_string(),
         entries: job.log.record.len(),
         paper: settings.paper.clone(),
-        business: settings.business.clone(),
         unit: settings.shown_unit.clone(),
         language: core.texts.language().tag().to_owned(),
     }

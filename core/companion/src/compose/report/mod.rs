@@ -30,8 +30,6 @@ pub(crate) const CSV: &str = "text/csv";
 
 /// What the person wants in the report, and where its photos are.
 pub(crate) struct ReportWishes<'a> {
-    /// The workshop of this phone, for a job that names none: the first line is the name.
-    pub business: &'a str,
     /// The upright print rendition of a photo, what is to be unreadable made so.
     pub photo: &'a dyn Fn(&PhotoState) -> Option<PathBuf>,
     /// Font files at hand for names in further scripts.
@@ -61,12 +59,12 @@ pub(crate) fn report(texts: &Texts, job: &JobView, wishes: &ReportWishes<'_>) ->
         language: texts.language().tag().to_owned(),
         title: title(texts, job),
         written: Written { at_ms, offset_min },
-        business: business(
-            job.log
-                .workshop
-                .as_ref()
-                .map_or(wishes.business, |it| &it.business),
-        ),
+        business: job
+            .log
+            .workshop
+            .as_ref()
+            .map(|workshop| business(&workshop.business))
+            .unwrap_or_default(),
         facts: facts(texts, job, at_ms, offset_min),
         finding: Finding {
             state: Some(state),
