@@ -1,11 +1,14 @@
 //! Taking a picture in: look, strip, name, keep, make the renditions.
 
 use std::fs::File;
-use std::io::Read;
+use std::io::{ErrorKind, Read};
+use std::panic::resume_unwind;
 use std::path::Path;
+use std::thread::{self, ScopedJoinHandle};
 
 use super::error::ImportError;
 use super::jpeg::{self, Stripped};
+use super::rendition::Bounded;
 use super::{Photos, Rendition, digest, name, png, rendition, webp};
 use crate::payload::{Photo, PhotoFormat, Subject};
 
@@ -102,29 +105,32 @@ impl Photos {
         } else {
             (bounded.width, bounded.height)
         };
-        let sha256 = digest::of(&bytes);
+        let lay = |sha256: &str, which, bytes: &[u8]| match name(sha256, format.extension(), which) {
+            Some(name) => self.lay(&name, bytes),
+            None => Err(ErrorKind::InvalidInput.into()),
+        };
 
-        // Decoded before it is kept: a picture that can't be shown is not taken.
-        ask(ImportStage::Decoding)?;
-        let decoded = bounded.decode()?;
-        let print = rendition::upright(rendition::fit(&decoded, PRINT_SIDE), orientation);
-        drop(decoded);
-
-        ask(ImportStage::Rendering)?;
-        let screen = rendition::fit(&print, SCREEN_SIDE);
-        let (print, screen) = (rendition::write_jpeg(&print)?, rendition::write_jpeg(&screen)?);
-
-        ask(ImportStage::Keeping)?;
-        let files = [
-            (Rendition::Print, &print),
-            (Rendition::Screen, &screen),
-            (Rendition::Kept, &bytes),
-        ];
-        for (which, bytes) in files {
-            if let Some(name) = name(&sha256, format.extension(), which) {
-                self.put(&name, bytes)?;
+        // What needs no pixels is done beside their decoding. No file has its name before all are whole: a picture that
+        // can't be shown is not taken.
+        let sha256 = thread::scope(|beside| -> Result<String, ImportError> {
+            let kept = beside.spawn(|| {
+                let sha256 = digest::of(&bytes);
+                lay(&sha256, Rendition::Kept, &bytes).map(|laid| (sha256, laid))
+            });
+            let (print, screen) = renditions(bounded, orientation, &ask)?;
+            ask(ImportStage::Keeping)?;
+            let (sha256, kept) = joined(kept)?;
+            let print = beside.spawn({
+                let sha256 = sha256.clone();
+                move || lay(&sha256, Rendition::Print, &print)
+            });
+            let screen = lay(&sha256, Rendition::Screen, &screen)?;
+            for laid in [joined(print)?, screen, kept] {
+                laid.settle()?;
             }
-        }
+            Ok(sha256)
+        })?;
+        super::sync_folder(&self.dir)?;
         Ok(Imported {
             sha256,
             format,
@@ -133,6 +139,31 @@ impl Photos {
             orientation,
         })
     }
+}
+
+/// The JPEGs for print and for screens.
+fn renditions(
+    bounded: Bounded<'_>,
+    orientation: u8,
+    ask: &dyn Fn(ImportStage) -> Result<(), ImportError>,
+) -> Result<(Vec<u8>, Vec<u8>), ImportError> {
+    ask(ImportStage::Decoding)?;
+    let decoded = bounded.decode()?;
+    let print = rendition::upright(rendition::fit(&decoded, PRINT_SIDE), orientation);
+    drop(decoded);
+
+    ask(ImportStage::Rendering)?;
+    let (print, screen) = thread::scope(|beside| {
+        let print_jpeg = beside.spawn(|| rendition::write_jpeg(&print));
+        let screen_jpeg = rendition::write_jpeg(&rendition::fit(&print, SCREEN_SIDE));
+        (joined(print_jpeg), screen_jpeg)
+    });
+    Ok((print?, screen?))
+}
+
+/// What a thread came to; its panic goes on here.
+fn joined<T>(thread: ScopedJoinHandle<'_, T>) -> T {
+    thread.join().unwrap_or_else(|panic| resume_unwind(panic))
 }
 
 /// Reads a file that is not too large, whatever its length is said to be.

@@ -97,21 +97,51 @@ impl Photos {
 
     /// Writes a file whole or not at all: temporary name, sync, rename. One that is there already is the same.
     fn put(&self, name: &str, bytes: &[u8]) -> io::Result<()> {
+        self.lay(name, bytes)?.settle()?;
+        sync_folder(&self.dir)
+    }
+
+    /// Writes a file under a temporary name, synced; it waits for its own. One that is there already is the same.
+    fn lay(&self, name: &str, bytes: &[u8]) -> io::Result<Laid> {
         let file = self.dir.join(name);
         if file.is_file() {
-            return Ok(());
+            return Ok(Laid { part: None, file });
         }
         fs::create_dir_all(&self.dir)?;
         let part = self.dir.join(format!("{name}.part"));
-        let written = File::create(&part).and_then(|mut open| {
-            open.write_all(bytes)?;
-            open.sync_all()
-        });
-        if let Err(error) = written.and_then(|()| fs::rename(&part, &file)) {
-            let _gone = fs::remove_file(&part);
-            return Err(error);
+        let mut open = File::create(&part)?;
+        let laid = Laid {
+            part: Some(part),
+            file,
+        };
+        open.write_all(bytes)?;
+        open.sync_all()?;
+        Ok(laid)
+    }
+}
+
+/// A whole file under a temporary name, which goes with this.
+struct Laid {
+    part: Option<PathBuf>,
+    file: PathBuf,
+}
+
+impl Laid {
+    /// Gives it its name; that lasts once the folder is synced.
+    fn settle(mut self) -> io::Result<()> {
+        if let Some(part) = &self.part {
+            fs::rename(part, &self.file)?;
+            self.part = None;
         }
-        sync_folder(&self.dir)
+        Ok(())
+    }
+}
+
+impl Drop for Laid {
+    fn drop(&mut self) {
+        if let Some(part) = &self.part {
+            let _gone = fs::remove_file(part);
+        }
     }
 }
 
