@@ -1,6 +1,7 @@
 //! Type: the embedded family, fonts for further scripts, shaping and measuring.
 
 mod fonts;
+mod kept;
 mod scripts;
 mod shape;
 mod shelf;

@@ -11,6 +11,7 @@ use parley::{BaseDirection, FontContext, Layout, LayoutContext, Run, StyleProper
 use skrifa::{FontRef, MetadataProvider};
 
 use super::fonts::{FAMILY, Face, REPLACEMENT};
+use super::kept::{Kept, Setting};
 use super::scripts::{is_all_left, is_japanese, is_korean, kept_apart, script_of};
 use super::shelf::{Extra, Shelf};
 use crate::scene::Weight;
@@ -23,7 +24,12 @@ pub(crate) struct Typesetter {
     extras: Vec<Extra>,
     /// Which face a font of the context is: its blob, and its index in there.
     known: Vec<(u64, u32, FaceId)>,
+    lines: Kept<Shaped>,
+    broken: Kept<Vec<String>>,
 }
+
+/// Bytes of a text up to which it is tried as one line before it is broken.
+const SHORT: usize = 120;
 
 /// A face that text is drawn with.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -84,6 +90,8 @@ impl Typesetter {
             shelf: Shelf::of(files),
             extras: Vec::new(),
             known: Vec::new(),
+            lines: Kept::new(),
+            broken: Kept::new(),
         };
         for face in Face::ALL {
             let blob = Blob::new(Arc::new(face.bytes()));
@@ -107,7 +115,18 @@ impl Typesetter {
     }
 
     /// Shapes one line.
-    pub(crate) fn line(&mut self, text: &str, weight: Weight, size: f32) -> Shaped {
+    pub(crate) fn line(&mut self, text: &str, weight: Weight, size: f32) -> Arc<Shaped> {
+        let setting = Setting::line(weight, size);
+        match self.lines.find(setting, text) {
+            Some(line) => line,
+            None => {
+                let line = self.shaped(text, weight, size);
+                self.lines.keep(setting, text, line)
+            }
+        }
+    }
+
+    fn shaped(&mut self, text: &str, weight: Weight, size: f32) -> Shaped {
         let text = self.drawable(text, weight);
         let mut layout = self.layout(&text, weight, size);
         layout.break_all_lines(None);
@@ -134,23 +153,35 @@ impl Typesetter {
     pub(crate) fn wrap(&mut self, text: &str, weight: Weight, size: f32, width: f32) -> Vec<String> {
         let mut lines = Vec::new();
         for paragraph in text.split('\n') {
-            let paragraph = self.drawable(paragraph, weight);
-            let mut layout = self.layout(&paragraph, weight, size);
+            let setting = Setting::broken(weight, size, width);
+            let broken = match self.broken.find(setting, paragraph) {
+                Some(broken) => broken,
+                None => {
+                    let broken = self.paragraph(paragraph, weight, size, width);
+                    self.broken.keep(setting, paragraph, broken)
+                }
+            };
+            lines.extend(broken.iter().cloned());
+        }
+        lines
+    }
+
+    fn paragraph(&mut self, text: &str, weight: Weight, size: f32, width: f32) -> Vec<String> {
+        let mut lines: Vec<String> = Vec::new();
+        let whole = (text.len() <= SHORT).then(|| self.line(text, weight, size));
+        if let Some(whole) = whole.filter(|line| line.width <= width) {
+            lines.push(whole.text.clone());
+        } else {
+            let text = self.drawable(text, weight);
+            let mut layout = self.layout(&text, weight, size);
             layout.break_all_lines(Some(width));
-            let before = lines.len();
-            lines.extend(
-                layout
-                    .lines()
-                    .filter_map(|l| paragraph.get(l.text_range()))
-                    .map(str::to_owned),
-            );
-            // Between lines a space stays, so that a reader that joins them finds the words apart.
-            if let Some(last) = lines.last_mut() {
-                last.truncate(last.trim_end().len());
-            }
-            if lines.len() == before {
-                lines.push(String::new());
-            }
+            let broken = layout.lines().filter_map(|line| text.get(line.text_range()));
+            lines.extend(broken.map(str::to_owned));
+        }
+        // Between lines a space stays, so that a reader that joins them finds the words apart.
+        match lines.last_mut() {
+            Some(last) => last.truncate(last.trim_end().len()),
+            None => lines.push(String::new()),
         }
         lines
     }
