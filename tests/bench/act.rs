@@ -4,13 +4,13 @@ use std::cell::RefCell;
 use std::collections::BTreeMap;
 use std::path::Path;
 use std::rc::Rc;
-use std::time::Instant;
 
 use holdfast_companion::Action;
-use holdfast_play::{Options, Scenario, open, play_on};
+use holdfast_play::{Options, Scenario, Stopwatch, open, play_on};
 
 use crate::percentile::Times;
 use crate::table::Row;
+use crate::watch::Watch;
 
 /// Kinds of action that are shown one by one: the slowest.
 const SHOWN: usize = 6;
@@ -28,6 +28,35 @@ struct Measured {
     kinds: BTreeMap<String, Times>,
 }
 
+/// Stops the time of each action, and of a bare commit after it.
+struct Hand {
+    measured: Rc<RefCell<Measured>>,
+    peer: Rc<rusqlite::Connection>,
+    watch: Watch,
+}
+
+impl Stopwatch for Hand {
+    fn begins(&mut self) {
+        self.watch = Watch::start();
+    }
+
+    fn ends(&mut self, action: &Action) {
+        let took = self.watch.elapsed();
+        let mut times = self.measured.borrow_mut();
+        if matches!(action, Action::Tick | Action::WorkDone { .. }) {
+            times.told.push(took);
+            return;
+        }
+        times.taps.push(took);
+        times.kinds.entry(kind(action)).or_default().push(took);
+        let watch = Watch::start();
+        self.peer
+            .execute("INSERT INTO t VALUES(?1)", ["x".repeat(1_000)])
+            .expect("a commit");
+        times.commits.push(watch.elapsed());
+    }
+}
+
 /// Plays every scenario to its report, timing each action, with a bare commit after every tap.
 pub fn rows() -> Vec<Row> {
     let dir = tempfile::tempdir().expect("a folder");
@@ -38,19 +67,10 @@ pub fn rows() -> Vec<Row> {
     let measured = Rc::new(RefCell::new(Measured::default()));
     for (at, scenario) in scenarios().iter().enumerate() {
         let mut shell = open(&dir.path().join(at.to_string())).expect("an empty log opens");
-        let (times, peer) = (Rc::clone(&measured), Rc::clone(&peer));
-        shell.time(Box::new(move |action, took| {
-            let mut times = times.borrow_mut();
-            if matches!(action, Action::Tick | Action::WorkDone { .. }) {
-                times.told.push(took);
-                return;
-            }
-            times.taps.push(took);
-            times.kinds.entry(kind(action)).or_default().push(took);
-            let start = Instant::now();
-            peer.execute("INSERT INTO t VALUES(?1)", ["x".repeat(1_000)])
-                .expect("a commit");
-            times.commits.push(start.elapsed());
+        shell.time(Box::new(Hand {
+            measured: Rc::clone(&measured),
+            peer: Rc::clone(&peer),
+            watch: Watch::start(),
         }));
         let report = dir.path().join("report.pdf");
         let options = Options {

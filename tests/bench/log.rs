@@ -1,7 +1,6 @@
 //! The list of 10,000 jobs: opened, and searched key by key, against the same question by `LIKE` over the same texts.
 
 use std::path::Path;
-use std::time::Instant;
 
 use holdfast_companion::{Action, Body, Clock, Companion, FieldId, PhoneFacts, Place};
 use holdfast_joblog::{
@@ -11,6 +10,7 @@ use rusqlite::Connection;
 
 use crate::percentile::Times;
 use crate::table::Row;
+use crate::watch::Watch;
 
 const JOBS: u32 = 10_000;
 /// What is typed, letter by letter: a plate, a model, a part, a finding, a name, words of a note, nothing there.
@@ -45,16 +45,16 @@ pub fn rows() -> Vec<Row> {
     drop(open());
     let (mut opened, mut gone_to) = (Times::default(), Times::default());
     for _ in 0..OPENINGS {
-        let start = Instant::now();
+        let watch = Watch::start();
         let mut core = open();
         assert_eq!(listed(&core), 40, "the first rows");
-        opened.push(start.elapsed());
+        opened.push(watch.elapsed());
         core.act(Action::Go { to: Place::Settings }, &clock)
             .expect("settings");
-        let start = Instant::now();
+        let watch = Watch::start();
         core.act(Action::Go { to: Place::Jobs }, &clock)
             .expect("the list");
-        gone_to.push(start.elapsed());
+        gone_to.push(watch.elapsed());
     }
     let mut core = open();
     let (mut keys, mut likes) = (Times::default(), Times::default());
@@ -65,12 +65,12 @@ pub fn rows() -> Vec<Row> {
                 field: FieldId::Search,
                 text: text.clone(),
             };
-            let start = Instant::now();
+            let watch = Watch::start();
             core.act(action, &clock).expect("a search");
-            keys.push(start.elapsed());
-            let start = Instant::now();
+            keys.push(watch.elapsed());
+            let watch = Watch::start();
             let _found = like(&peer, &text);
-            likes.push(start.elapsed());
+            likes.push(watch.elapsed());
         }
         let found = listed(&core);
         assert_eq!(found == 0, words == "zzyzx", "{words}: {found} found");

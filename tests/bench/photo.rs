@@ -4,14 +4,17 @@ use std::fs;
 use std::time::{Duration, Instant};
 
 use holdfast_joblog::Store;
-use image::codecs::jpeg::JpegEncoder;
 use image::{Rgb, RgbImage};
+use jpeg_encoder::{ColorType, Encoder, SamplingFactor};
 
 use crate::peer::Peer;
 use crate::percentile::Times;
 use crate::table::Row;
 
 const RUNS: u32 = 20;
+/// Pixels across and down.
+const WIDTH: u16 = 4_000;
+const HEIGHT: u16 = 3_000;
 
 /// Imports different 12-megapixel photos that lie on their side, as phones write them; the peer gets each of them too, and
 /// the two take turns in going first.
@@ -67,8 +70,11 @@ pub fn rows() -> Vec<Row> {
 /// A JPEG of 12 megapixels with an EXIF block that says it lies on its side.
 fn taken(seed: u32) -> Vec<u8> {
     let mut plain = Vec::new();
-    JpegEncoder::new_with_quality(&mut plain, 90)
-        .encode_image(&picture(seed))
+    let mut encoder = Encoder::new(&mut plain, 90);
+    // Colour at half the resolution, as cameras write it.
+    encoder.set_sampling_factor(SamplingFactor::F_2_2);
+    encoder
+        .encode(picture(seed).as_raw(), WIDTH, HEIGHT, ColorType::Rgb)
         .expect("a JPEG");
     // TIFF, little-endian: one field, tag 0x0112, SHORT, value 6.
     let exif = b"Exif\0\0II*\0\x08\0\0\0\x01\0\x12\x01\x03\0\x01\0\0\0\x06\0\0\0\0\0\0\0";
@@ -79,7 +85,7 @@ fn taken(seed: u32) -> Vec<u8> {
 
 /// A picture with detail everywhere, so that compression and decoding have their usual work.
 fn picture(seed: u32) -> RgbImage {
-    RgbImage::from_fn(4_000, 3_000, |x, y| {
+    RgbImage::from_fn(WIDTH.into(), HEIGHT.into(), |x, y| {
         let grain = (x.wrapping_mul(2_654_435_761) ^ y.wrapping_mul(40_503) ^ seed.wrapping_mul(97)) >> 27;
         let wave = ((f64::from(x) / 37.0).sin() * (f64::from(y) / 53.0).cos() * 90.0 + 120.0) as u8;
         Rgb([wave.saturating_add(grain as u8), wave, (x / 16) as u8])

@@ -3,7 +3,7 @@
 //! gets the pages laid out, in memory, and only draws and writes them.
 
 use std::path::Path;
-use std::time::{Duration, Instant};
+use std::time::Duration;
 
 use holdfast_joblog::{Rendition, Store, Subject};
 use holdfast_report::theme::{Theme, colour};
@@ -17,6 +17,7 @@ use serde_json::{Value, json};
 use crate::peer::Peer;
 use crate::percentile::Times;
 use crate::table::Row;
+use crate::watch::Watch;
 
 const PHOTOS: u32 = 12;
 const RUNS: u32 = 9;
@@ -32,9 +33,9 @@ pub fn rows() -> Vec<Row> {
     let mut peer = Peer::start("report.py");
     let (mut ours, mut pairs, mut size) = (Times::default(), Vec::new(), 0);
     let mut make = || -> Duration {
-        let start = Instant::now();
+        let watch = Watch::start();
         let bytes = render_pdf(&report, Paper::A4).expect("a report");
-        let took = start.elapsed();
+        let took = watch.elapsed();
         size = bytes.len();
         took
     };

@@ -1,7 +1,6 @@
 //! The hands of a shell: it presses what is on the screen and types into what is on the screen, nothing else.
 
 use std::path::{Path, PathBuf};
-use std::time::{Duration, Instant};
 
 use holdfast_companion::{
     Acknowledgement, Action, Button, ChoiceOption, Companion, Field, FieldId, PhoneFacts, PhonePart, Pick,
@@ -20,11 +19,16 @@ pub struct Shell {
     pub clock: PhoneClock,
     screen: Screen,
     dir: PathBuf,
-    stopwatch: Option<Stopwatch>,
+    stopwatch: Option<Box<dyn Stopwatch>>,
 }
 
-/// Is told of each action and how long the core took over it.
-pub type Stopwatch = Box<dyn FnMut(&Action, Duration)>;
+/// Is told when the core takes up an action and when it is through with it.
+pub trait Stopwatch {
+    /// An action is about to be taken up.
+    fn begins(&mut self);
+    /// It is through.
+    fn ends(&mut self, action: &Action);
+}
 
 /// A phone that has, beside its screen, what brings the readings of a file: a gauge reader and an accelerometer.
 fn facts() -> PhoneFacts {
@@ -52,8 +56,8 @@ impl Shell {
         })
     }
 
-    /// Tells of each action from now on how long the core took over it.
-    pub fn time(&mut self, stopwatch: Stopwatch) {
+    /// Tells of each action from now on.
+    pub fn time(&mut self, stopwatch: Box<dyn Stopwatch>) {
         self.stopwatch = Some(stopwatch);
     }
 
@@ -103,11 +107,12 @@ impl Shell {
     /// [`PlayError::Act`].
     pub fn send_only(&mut self, action: Action) -> Result<Update, PlayError> {
         let timed = self.stopwatch.is_some().then(|| action.clone());
-        let start = Instant::now();
+        if let Some(stopwatch) = &mut self.stopwatch {
+            stopwatch.begins();
+        }
         let mut update = self.core.act(action, self.clock.now())?;
-        let took = start.elapsed();
         if let (Some(stopwatch), Some(action)) = (&mut self.stopwatch, timed) {
-            stopwatch(&action, took);
+            stopwatch.ends(&action);
         }
         if let Some(screen) = update.screen.take() {
             self.screen = screen;
