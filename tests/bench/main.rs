@@ -16,8 +16,10 @@ mod report;
 mod table;
 mod watch;
 
-/// The parts of the bench, by the name that asks for one alone.
-const PARTS: [(&str, fn() -> Vec<table::Row>); 4] = [
+/// A part of the bench: the name that asks for it alone, and what makes its figures.
+type Part = (&'static str, fn() -> Vec<table::Row>);
+
+const PARTS: [Part; 4] = [
     ("act", act::rows),
     ("photo", photo::rows),
     ("log", log::rows),
