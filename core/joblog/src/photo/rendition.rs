@@ -136,29 +136,41 @@ fn whole(value: f64) -> usize {
 fn shrink(image: &RgbImage, width: u32, height: u32) -> RgbImage {
     let (across, down) = (runs(image.width(), width), runs(image.height(), height));
     let stride = image.width() as usize * 3;
-    let source = image.as_raw();
     let mut line = vec![0f32; stride];
-    let mut out = RgbImage::new(width, height);
-    for (row, (first, weights)) in out.rows_mut().zip(&down) {
+    let mut out = Vec::with_capacity(across.len() * down.len() * 3);
+    for (first, weights) in &down {
         line.fill(0.0);
-        let from = source.get(first * stride..).unwrap_or(&[]).chunks_exact(stride);
-        for (pixels, weight) in from.zip(weights) {
-            for (sum, value) in line.iter_mut().zip(pixels) {
-                *sum += f32::from(*value) * weight;
-            }
+        let from = image.as_raw().get(first * stride..).unwrap_or(&[]);
+        for (pixels, weight) in from.chunks_exact(stride).zip(weights) {
+            add(&mut line, pixels, *weight);
         }
-        for (to, (first, weights)) in row.zip(&across) {
-            let from = line.get(first * 3..).unwrap_or(&[]).chunks_exact(3);
-            let mut colours = [0f32; 3];
-            for (pixel, weight) in from.zip(weights) {
-                for (colour, value) in colours.iter_mut().zip(pixel) {
-                    *colour += value * weight;
-                }
-            }
-            to.0 = colours.map(|colour| (colour + 0.5) as u8);
-        }
+        gather(&line, &across, &mut out);
     }
-    out
+    RgbImage::from_raw(width, height, out).unwrap_or_default()
+}
+
+/// Adds a line of pixels by its weight.
+fn add(line: &mut [f32], pixels: &[u8], weight: f32) {
+    for (sum, value) in line.iter_mut().zip(pixels) {
+        *sum += f32::from(*value) * weight;
+    }
+}
+
+/// Makes a line of target pixels. Plain loops: it is run for each of them.
+fn gather(line: &[f32], across: &[Run], out: &mut Vec<u8>) {
+    for (first, weights) in across {
+        let (mut red, mut green, mut blue) = (0.0, 0.0, 0.0);
+        let mut at = first * 3;
+        for weight in weights {
+            if let Some([r, g, b]) = line.get(at..at + 3) {
+                red += r * weight;
+                green += g * weight;
+                blue += b * weight;
+            }
+            at += 3;
+        }
+        out.extend_from_slice(&[(red + 0.5) as u8, (green + 0.5) as u8, (blue + 0.5) as u8]);
+    }
 }
 
 /// Turned so that it is seen as it was taken.
