@@ -39,7 +39,8 @@ fn figure() -> impl Strategy<Value = Figure> {
 }
 
 fn table() -> impl Strategy<Value = Table> {
-    proptest::collection::vec(proptest::collection::vec(words(30), 3), 0..14).prop_map(|rows| Table {
+    let rows = proptest::collection::vec(proptest::collection::vec(words(30), 3), 0..14);
+    (rows, 0..14_usize).prop_map(|(rows, sums)| Table {
         caption: "Rows".into(),
         columns: ["One", "Two", "Three"]
             .map(|head| Column {
@@ -47,8 +48,9 @@ fn table() -> impl Strategy<Value = Table> {
                 ..Column::default()
             })
             .into(),
+        // Half of the tables have none.
+        sums: rows.len().min(sums.saturating_sub(7)),
         rows,
-        sums: 0,
     })
 }
 

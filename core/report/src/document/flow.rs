@@ -125,8 +125,10 @@ impl Press<'_> {
                 .and_then(|p| p.head.as_ref())
                 .map_or(0.0, |h| h.height);
             let first = group.first().map_or(0.0, |p| p.gap);
-            // A group that no page can hold is split where it must; it need not start a page for that.
-            if height - first + head <= self.sheet.text_height() {
+            // A group that no page can hold is split where it must; it need not start a page for that, unless nothing
+            // but its heading would stand here.
+            let is_whole = height - first + head <= self.sheet.text_height();
+            if is_whole || self.y + beginning(group) > self.sheet.text_height() {
                 self.page();
             }
         }
@@ -175,6 +177,17 @@ impl Press<'_> {
             });
         }
     }
+}
+
+/// Height of what a group begins with: up to the first line below a table's head, or a piece and what stays with it.
+fn beginning(group: &[Piece]) -> f32 {
+    let row = group.iter().position(|piece| piece.head.is_some());
+    let count = row.map_or(2, |row| row + 1);
+    group
+        .iter()
+        .take(count)
+        .map(|piece| piece.gap + piece.height)
+        .sum()
 }
 
 /// Writes the foot of every page: a line of text at the start side, the page number at the other.

@@ -100,7 +100,7 @@ pub(crate) fn lay(composer: &mut Composer<'_>, parent: NodeId, input: &Table) ->
         gap,
         height,
         runs,
-        stay: true,
+        stay: !input.rows.is_empty(),
         ..Piece::default()
     });
 
