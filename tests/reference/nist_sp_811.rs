@@ -2,7 +2,7 @@
 //!
 //! Left out: the columns of mercury "at 32 °F" and "at 60 °F", which no unit here means.
 
-use holdfast_measure::PressureUnit;
+use holdfast_measure::{EverydayUnit, PressureUnit};
 
 use crate::close;
 
@@ -41,5 +41,20 @@ fn a_standard_atmosphere_and_twenty_inches() {
         (PressureUnit::KgfCm2, 0.690_632),
     ] {
         close(unit.from_pressure(twenty), figure, 2e-5);
+    }
+}
+
+/// Source: NIST SP 811, B.8: the foot, inch and mile of 1959 are exact; B.8.1 °F to °C.
+#[test]
+fn lengths_and_temperatures() {
+    for (unit, figure, other, there) in [
+        (EverydayUnit::Foot, 1.0, EverydayUnit::Metre, 0.3048),
+        (EverydayUnit::Inch, 1.0, EverydayUnit::Millimetre, 25.4),
+        (EverydayUnit::Mile, 1.0, EverydayUnit::Kilometre, 1.609_344),
+        (EverydayUnit::Fahrenheit, 212.0, EverydayUnit::Celsius, 100.0),
+        (EverydayUnit::Fahrenheit, -40.0, EverydayUnit::Celsius, -40.0),
+    ] {
+        close(unit.convert(figure, other), there, 1e-9);
+        close(other.convert(there, unit), figure, 1e-9);
     }
 }

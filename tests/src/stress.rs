@@ -212,6 +212,7 @@ fn begin(writer: &mut Writer) -> Result<()> {
             plate: text("HF 204 K"),
             label: text("कृष्णा शर्मा, estate, 2.0 diesel"),
             odometer: text("184 200 km"),
+            odometer_km: Some(184_200.0),
             customer: text("محمد الأمين"),
             ..Vehicle::default()
         }),

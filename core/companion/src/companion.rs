@@ -11,7 +11,7 @@ use crate::experience::Experience;
 use crate::flow;
 use crate::job::{Conclusion, JobView};
 use crate::moving::Moving;
-use crate::protocol::{Action, Body, Clock, Frame, PhoneFacts, Request, Screen, Update};
+use crate::protocol::{Action, Body, Clock, FigureSize, Frame, PhoneFacts, Request, Screen, Update};
 use crate::session::{NoticeAt, Session};
 use crate::text::Texts;
 use crate::turn::{Kept, Seen, Turn};
@@ -66,7 +66,7 @@ impl Companion {
 
     fn open_on(store: Store, data_dir: &Path, facts: PhoneFacts, clock: &Clock) -> Result<Self, OpenError> {
         let saved = store.session()?.unwrap_or_default();
-        let mut session = Session::read(&saved).reopened(clock);
+        let mut session = Session::read(&saved, &facts.locale).reopened(clock);
         let said = match store.condition() {
             Condition::Good => None,
             Condition::ReadOnly => Some("problem-read-only"),
@@ -108,6 +108,11 @@ impl Companion {
             rev: self.rev,
             language: self.texts.language().tag().to_owned(),
             direction: self.texts.language().direction(),
+            figures: if self.session.settings.large_figures.is_on() {
+                FigureSize::Large
+            } else {
+                FigureSize::Usual
+            },
             frame,
             body,
         }

@@ -4,9 +4,11 @@ use std::cell::RefCell;
 use std::collections::BTreeMap;
 
 use holdfast_report::Scene;
+use serde::{Deserialize, Serialize};
 
 use crate::compose;
 use crate::text::Texts;
+use crate::units::Units;
 
 /// Drawings kept.
 #[derive(Default)]
@@ -18,7 +20,8 @@ pub(crate) struct Drawn {
 }
 
 /// What the pages of a report depend on.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[serde(default)]
 pub(crate) struct PagesOf {
     /// The job.
     pub job: String,
@@ -28,6 +31,8 @@ pub(crate) struct PagesOf {
     pub paper: String,
     /// The unit vacuum is shown in.
     pub unit: String,
+    /// The units of everything else.
+    pub units: Units,
     /// The language of its words.
     pub language: String,
 }

@@ -11,6 +11,7 @@ mod flow;
 mod job;
 mod known;
 mod moving;
+mod odometer;
 mod player;
 mod protocol;
 mod session;
@@ -19,6 +20,7 @@ mod situation;
 mod text;
 mod turn;
 mod typed;
+mod units;
 mod work;
 mod works;
 

@@ -16,6 +16,8 @@ pub(crate) struct Moving {
     pub ticked_ms: Option<i64>,
     /// Five-second marks that were buzzed.
     pub marks: f64,
+    /// Seconds left that were said last.
+    pub left: Option<f64>,
     /// The mark that follows the finger.
     pub held: Option<Held>,
     /// How many of the spoken figures on the way up were said.

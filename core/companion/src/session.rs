@@ -5,6 +5,7 @@ use holdfast_diagnose::CarState;
 use holdfast_joblog::{CostKind, Decision};
 use serde::{Deserialize, Serialize};
 
+use crate::drawn::PagesOf;
 use crate::flow::Outcomes;
 use crate::flow::hold::HoldAt;
 use crate::protocol::{Clock, PhotoSubject};
@@ -32,9 +33,13 @@ pub(crate) struct Session {
 }
 
 impl Session {
-    /// The session of its JSON; one that does not read (from a newer version) starts anew.
-    pub(crate) fn read(json: &str) -> Self {
-        serde_json::from_str(json).unwrap_or_default()
+    /// The session of its JSON; one that does not read (from a newer version) starts anew, with the settings of the
+    /// phone's region.
+    pub(crate) fn read(json: &str, phone: &str) -> Self {
+        serde_json::from_str(json).unwrap_or_else(|_| Self {
+            settings: Settings::of_region(phone),
+            ..Self::default()
+        })
     }
 
     /// As it stands after the process was ended and opened again: a running hold is marked interrupted.
@@ -238,14 +243,11 @@ pub(crate) struct Took {
 /// A report that was made.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub(crate) struct ReportMade {
-    /// Of which job.
-    pub job: String,
+    /// Of what; where that has changed since, it is out of date.
+    #[serde(default)]
+    pub of: PagesOf,
     /// Path of the file.
     pub path: String,
-    /// Entries of the job when it was made; more now means it is out of date.
-    pub entries: usize,
-    /// Its paper.
-    pub paper: String,
 }
 
 /// Vehicle and complaint in hand.

@@ -193,12 +193,12 @@ fn testing_starts_only_when_every_caution_is_ticked() {
 }
 
 #[test]
-fn the_gauge_in_another_unit_keeps_its_dial_and_its_limit() {
+fn the_gauge_in_another_unit_has_the_usual_dial_there_and_keeps_its_limit() {
     let mut phone = Phone::new();
     phone.begin_job();
     phone.send(Action::Go { to: Place::Settings });
     phone.pick(Pick::GaugeUnit { symbol: "kPa".into() });
-    assert_eq!(field(&phone, &FieldId::GaugeSpan).value, "102");
+    assert_eq!(field(&phone, &FieldId::GaugeSpan).value, "100");
     assert_eq!(field(&phone, &FieldId::LimitDrop).value, "1.69");
     phone.send(Action::Back);
     let situation = phone.core.situation().expect("a situation");

@@ -16,8 +16,8 @@ pub use diagram::photo::{PhotoMark, PhotoScene, PhotoShape, Spot, photo};
 pub use diagram::signature::{PAD, SignaturePad, signature, signature_pad};
 pub use diagram::state::{Lead, State};
 pub use document::{
-    Align, Attachment, Block, Business, Column, Fact, Figure, Finding, Page, Paper, PdfError, Report,
-    ReportWords, Section, SignLine, Signal, Table, Written, pages, render_pdf,
+    Align, Attachment, Block, Business, Column, Direction, Fact, Figure, Finding, Page, Paper, PdfError,
+    Report, ReportWords, Section, SignLine, Signal, Table, Written, pages, render_pdf,
 };
 pub use render::{RenderError, render_png};
 pub use scene::{

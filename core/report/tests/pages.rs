@@ -6,7 +6,8 @@ mod layouts;
 use std::error::Error;
 
 use holdfast_report::{
-    Anchor, Block, Figure, Item, Paper, PdfError, Report, Section, SignLine, Table, pages, render_pdf,
+    Anchor, Block, Direction, Figure, Item, Paper, PdfError, Report, Section, SignLine, Table, pages,
+    render_pdf,
 };
 use layouts::sample_report::report;
 
@@ -294,4 +295,52 @@ fn two_attachments_of_one_name_are_refused() {
         render_pdf(&sample, Paper::A4),
         Err(PdfError::Attachment)
     ));
+}
+
+/// Left edges of the texts with these words on all pages, and where each is anchored.
+fn places(report: &Report, words: &str) -> Vec<(f32, Anchor)> {
+    pages(report, Paper::A4)
+        .iter()
+        .flat_map(|page| page.scene.items.clone())
+        .filter_map(|item| match item {
+            Item::Text { at, anchor, text, .. } if text.trim() == words => Some((at.x, anchor)),
+            _ => None,
+        })
+        .collect()
+}
+
+#[test]
+fn a_language_from_the_right_gets_its_pages_mirrored_and_its_drawings_as_they_are() -> Outcome {
+    let usual = report(3, None);
+    let mirrored = Report {
+        language: "ar-XB".into(),
+        direction: Direction::RightToLeft,
+        ..usual.clone()
+    };
+    let (width, _) = Paper::A4.size_pt();
+    // What begins at the left margin begins as far from the right edge.
+    for words in ["Kerbside Motor Works", "How we know", "Evidence", "Full record"] {
+        let (there, here) = (places(&usual, words), places(&mirrored, words));
+        assert!(!there.is_empty(), "{words}");
+        for ((x, anchor), (turned, turned_anchor)) in there.iter().zip(&here) {
+            assert!((turned - (width - x)).abs() < 0.01, "{words}: {x} {turned}");
+            assert_eq!((*anchor, *turned_anchor), (Anchor::Start, Anchor::End), "{words}");
+        }
+    }
+    // A scale still grows the way it did.
+    let step = |report: &Report| {
+        let found = |words: &str| places(report, words).first().map(|(x, _)| *x);
+        found("20").zip(found("0")).map(|(twenty, zero)| twenty - zero)
+    };
+    let (Some(there), Some(here)) = (step(&usual), step(&mirrored)) else {
+        panic!("no chart with a scale")
+    };
+    assert!((there - here).abs() < 0.01, "{there} {here}");
+    // ISO 32000-1, 14.9.2 (language of the document) and table 150 (direction of reading).
+    let bytes = render_pdf(&mirrored, Paper::A4)?;
+    let raw = String::from_utf8_lossy(&bytes);
+    assert!(raw.contains("/Lang (ar-XB)") || raw.contains("/Lang(ar-XB)"));
+    assert!(raw.contains("/Direction /R2L") || raw.contains("/Direction/R2L"));
+    assert!(raw.contains("<dc:language><rdf:Bag><rdf:li>ar-XB") || raw.contains("ar-XB</rdf:li>"));
+    Ok(())
 }

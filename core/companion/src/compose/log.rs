@@ -14,7 +14,7 @@ use super::time::date_and_time;
 use crate::job::{JobView, OWN_WORDS};
 use crate::protocol::LogRow;
 use crate::situation;
-use crate::text::{Args, Texts, capital, kebab, sentence};
+use crate::text::{Args, Language, Texts, capital, kebab, sentence};
 
 /// Every entry, newest first.
 #[must_use]
@@ -115,8 +115,22 @@ fn payload_words(texts: &Texts, circuit: &Circuit, log: &JobState, payload: &Pay
                 ("record-plate", vehicle.plate.as_deref()),
                 ("record-label", vehicle.label.as_deref()),
                 ("record-vin", vehicle.vin.as_deref()),
-                ("record-odometer", vehicle.odometer.as_deref()),
-                ("record-odometer-out", vehicle.odometer_out.as_deref()),
+                (
+                    "record-odometer",
+                    vehicle
+                        .odometer
+                        .as_deref()
+                        .map(|typed| texts.odometer(typed))
+                        .as_deref(),
+                ),
+                (
+                    "record-odometer-out",
+                    vehicle
+                        .odometer_out
+                        .as_deref()
+                        .map(|typed| texts.odometer(typed))
+                        .as_deref(),
+                ),
                 ("record-handed-over", vehicle.handed_over.as_deref()),
                 ("record-customer", vehicle.customer.as_deref()),
                 ("record-agreed", vehicle.agreed.as_deref()),
@@ -233,6 +247,13 @@ fn payload_words(texts: &Texts, circuit: &Circuit, log: &JobState, payload: &Pay
             };
             texts.say_with(key, &Args::new().text("total", total.unwrap_or_default()))
         }
+        Payload::ReportLanguage(chosen) => match Language::of_tag(&chosen.tag) {
+            Some(language) => texts.say_with(
+                "log-report-language",
+                &Args::new().text("language", texts.name_of(language)),
+            ),
+            None => texts.say("log-report-language-screens"),
+        },
         Payload::Workshop(workshop) => {
             let business = workshop.business.lines().next().unwrap_or_default();
             let named = [workshop.technician.trim(), business.trim()]

@@ -205,7 +205,7 @@ pub(super) fn number_words(
         Some(Quantity::Vacuum) => texts.vacuum_in(Pressure::new::<pascal>(number), unit),
         Some(Quantity::Seconds) => texts.seconds(number),
         Some(Quantity::Rpm) => texts.rpm(number),
-        Some(Quantity::Millimetres) => texts.with_unit(&texts.number(number, 0), "mm"),
+        Some(Quantity::Millimetres) => texts.gap(number),
         Some(Quantity::Scale) => texts
             .find(&format!("test-shake-scale-{number:.0}"), &Args::new())
             .unwrap_or_else(|| texts.number(number, 0)),

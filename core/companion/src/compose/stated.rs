@@ -38,11 +38,9 @@ pub(super) fn circuit_words(texts: &Texts, stated: &CircuitStated) -> String {
         ))
     }));
     let mut figure = |label: String, number: f64, unit: &str| {
-        let value = texts.with_unit(
-            &texts.number(number, if number.fract() == 0.0 { 0 } else { 2 }),
-            unit,
-        );
-        let args = Args::new().text("label", label).text("value", value);
+        let args = Args::new()
+            .text("label", label)
+            .text("value", texts.figure(number, unit));
         said.push(texts.say_with("reading-field", &args));
     };
     let of_part = |key: &str, part| texts.say_with(key, &Args::new().text("part", texts.part(part)));
@@ -78,7 +76,7 @@ pub(super) fn place_words(texts: &Texts, place: &Place) -> String {
     if let Some(metres) = place.altitude_m {
         said.push(texts.say_with(
             "log-altitude",
-            &Args::new().text("altitude", texts.with_unit(&texts.number(metres, 0), "m")),
+            &Args::new().text("altitude", texts.altitude(metres)),
         ));
     }
     if let Some(kpa) = place.ambient_kpa {

@@ -10,7 +10,8 @@
 //! | `Confirm` with valid figures | reading handed in, in place of the wrong one |
 
 use holdfast_diagnose::{Answer, HoldAnswer, HoldCourse, Reading, TestSpec, Value};
-use holdfast_measure::PressureUnit;
+use holdfast_joblog::Typed as TypedRecord;
+use holdfast_measure::{EverydayUnit, PressureUnit};
 use serde::{Deserialize, Serialize};
 
 use crate::companion::Companion;
@@ -25,6 +26,7 @@ use crate::session::{At, Recorded, Stage, TestAt, ValuesAt};
 use crate::text::Args;
 use crate::turn::Turn;
 use crate::typed::Typed;
+use crate::units::Reader;
 
 /// A hold's figures to be put right.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -64,7 +66,8 @@ fn as_entered(core: &Companion, spec: &TestSpec, reading: &Reading, entry: &str)
     let mut values = ValuesAt::default();
     let logged = core.job.as_ref().and_then(|job| job.logged(entry).cloned());
     for typed in logged.map(|read| read.typed).unwrap_or_default() {
-        values.typed.put(FieldId::Answer { key: typed.key }, &typed.text);
+        let text = in_todays_unit(core, reading, &typed).unwrap_or(typed.text);
+        values.typed.put(FieldId::Answer { key: typed.key }, &text);
     }
     for field in &spec.fields {
         if let Some(Value::Samples { hz, mg }) = reading.value(field.key.as_str()) {
@@ -87,6 +90,22 @@ fn as_entered(core: &Companion, spec: &TestSpec, reading: &Reading, entry: &str)
     }
     values.unit = reading.unit().map(|unit| unit.symbol().to_owned());
     values
+}
+
+/// A length or temperature that was typed in another unit than this person types now.
+fn in_todays_unit(core: &Companion, reading: &Reading, typed: &TypedRecord) -> Option<String> {
+    let unit = EverydayUnit::from_symbol(&typed.unit)?;
+    let stored = Reader::ALL
+        .into_iter()
+        .map(|reader| reader.offered()[0])
+        .find(|stored| core.texts.units().shown(*stored) == core.texts.units().shown(unit))?;
+    let shown = core.texts.units().shown(stored);
+    match reading.value(&typed.key) {
+        Some(Value::Number(figure)) if shown != unit => {
+            Some(numbers::plain(core, stored.convert(*figure, shown)))
+        }
+        _ => None,
+    }
 }
 
 /// The figures of a hold in order, each with its label: the start and the later readings, or the highest.

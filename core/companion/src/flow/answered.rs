@@ -96,13 +96,16 @@ pub(super) fn value(
             let vacuum = numbers::read_vacuum(core, text, unit, most)?;
             Ok(Some(Value::Number(vacuum.get::<pascal>())))
         }
-        quantity => match bound(quantity) {
-            Some(bound) => match (numbers::read(core, &bound, text), values.meant) {
-                (Err(QuantityError::OutOfRange { .. }), Meant::Yes) => {
-                    Ok(numbers::kept(core, text).map(Value::Number))
+        quantity => match bound(quantity).map(|bound| core.texts.units().typed(&bound)) {
+            Some(typed) => {
+                let stored = |figure| Value::Number(typed.stored(figure));
+                match (numbers::read(core, &typed.bound, text), values.meant) {
+                    (Err(QuantityError::OutOfRange { .. }), Meant::Yes) => {
+                        Ok(numbers::kept(core, text).map(stored))
+                    }
+                    (parsed, _) => parsed.map(|figure| Some(stored(figure))),
                 }
-                (parsed, _) => parsed.map(|figure| Some(Value::Number(figure))),
-            },
+            }
             None => Ok(None),
         },
     }
@@ -145,7 +148,7 @@ pub(super) fn answer(core: &Companion, spec: &TestSpec, values: &ValuesAt) -> (A
         if let Some(text) = values.typed.get(&field_id(field)) {
             let symbol = match field.quantity {
                 Quantity::Vacuum => unit.symbol(),
-                quantity => bound(quantity).map_or("", |bound| bound.unit),
+                quantity => bound(quantity).map_or("", |bound| core.texts.units().typed(&bound).bound.unit),
             };
             typed.push(TypedRecord {
                 key: field.key.to_string(),

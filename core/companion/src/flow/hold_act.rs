@@ -7,12 +7,12 @@ use holdfast_report::Point;
 use crate::companion::Companion;
 use crate::error::ActError;
 use crate::flow::answered::meant;
+use crate::flow::cues::{self, Cue};
 use crate::flow::hold::{HoldAt, Moment, Running, Watcher};
 use crate::flow::hold_read::{confirm, hand_in_hold};
 use crate::flow::{hold_camera, hold_screen};
 use crate::protocol::{Action, Buzz, FieldId, PhonePart};
 use crate::session::{At, Stage, TestAt};
-use crate::text::Args;
 use crate::turn::{Seen, Turn};
 
 /// A gap in ticks longer than this is shown: the phone slept.
@@ -90,8 +90,7 @@ fn watch_on(core: &mut Companion, mut running: Running, turn: &mut Turn<'_>) -> 
         running.gap_s = Some(running.gap_s.unwrap_or(0.0).max(gap));
     }
     if running.watcher == Watcher::Eye && elapsed >= running.due_s {
-        turn.buzz_if(core.session.settings.buzz, Buzz::ReadNow);
-        core.speak(core.say("speak-read-now"), turn);
+        cues::tell(core, Cue::ReadNow, "", turn);
         return HoldAt::Read {
             hold: running,
             at_s: elapsed,
@@ -103,6 +102,7 @@ fn watch_on(core: &mut Companion, mut running: Running, turn: &mut Turn<'_>) -> 
         core.moving.marks = marks;
         turn.buzz_if(core.session.settings.buzz, Buzz::Tick);
     }
+    cues::count_down(core, &running, elapsed, turn);
     HoldAt::Watch(running)
 }
 
@@ -141,8 +141,7 @@ pub(super) fn speak_on_the_way(
     if reading >= target * 0.995 {
         if core.moving.spoken <= SPOKEN.len() {
             core.moving.spoken = SPOKEN.len() + 1;
-            core.speak(core.say("speak-let-go"), turn);
-            turn.buzz_if(core.session.settings.buzz, Buzz::Done);
+            cues::tell(core, Cue::LetGo, "", turn);
         }
         return;
     }
@@ -151,10 +150,7 @@ pub(super) fn speak_on_the_way(
         core.moving.spoken = passed;
         let share = SPOKEN.get(passed - 1).copied().unwrap_or(1.0);
         let figure = crate::flow::numbers::plain(core, hold_screen::as_read(core, target * share));
-        core.speak(
-            core.say_with("speak-figure", &Args::new().text("figure", figure)),
-            turn,
-        );
+        cues::tell(core, Cue::Figure, &figure, turn);
     }
 }
 
@@ -189,8 +185,9 @@ pub(super) fn act(
             watcher: Watcher::Eye,
         },
         (HoldAt::Pump { strokes, watcher }, Action::LetGo) => {
-            turn.buzz_if(core.session.settings.buzz, Buzz::Done);
+            cues::tell(core, Cue::Start, "", turn);
             core.moving.needle = None;
+            core.moving.left = None;
             match watcher {
                 Watcher::Camera => hold_camera::begin(core, strokes, turn),
                 Watcher::Eye => HoldAt::First {
@@ -295,6 +292,7 @@ pub(super) fn watch_more(core: &mut Companion, at: TestAt, hold: Running, more_s
     core.moving.ticked_ms = Some(turn.clock.mono_ms);
     let elapsed = hold.since.elapsed_s(turn.clock).unwrap_or(0.0);
     core.moving.marks = (elapsed / MARK_S).floor();
+    core.moving.left = None;
     let hold = hold.gone_on(more_s);
     let due_s = hold_camera::due_s(&hold, elapsed);
     let next = HoldAt::Watch(Running { due_s, ..hold }).checked(turn.clock, "");

@@ -17,12 +17,13 @@ use holdfast_joblog::{Payload, TraceChunk};
 
 use crate::companion::Companion;
 use crate::error::ActError;
+use crate::flow::cues::{self, Cue};
 use crate::flow::hold::{CutOff, FRAMES_HZ, HoldAt, Moment, Running, Watcher};
 use crate::flow::hold_act::{put, speak_on_the_way, standing};
 use crate::flow::hold_read::hand_in_hold;
 use crate::flow::hold_screen;
 use crate::moving::Frames;
-use crate::protocol::{Action, Buzz, Request};
+use crate::protocol::{Action, Request};
 use crate::session::{NoticeAt, TestAt};
 use crate::turn::{Seen, Turn};
 
@@ -144,8 +145,7 @@ pub(super) fn end(
         put(core, at, HoldAt::Interrupted { hold: running, by });
         return Ok(());
     }
-    turn.buzz_if(core.session.settings.buzz, Buzz::ReadNow);
-    core.speak(core.say("speak-seen"), turn);
+    cues::tell(core, Cue::Seen, "", turn);
     hand_in_hold(core, at, running, seen, turn)
 }
 

@@ -90,9 +90,15 @@ fn live(core: &Companion, hold: &HoldAt, clock: &Clock) -> Live {
     Live {
         seconds: seconds.unwrap_or_default(),
         needle_deg: dial.as_ref().map_or(0.0, |dial| dial.angle_of(dial.reading)),
-        reading: dial
-            .as_ref()
-            .map_or_else(String::new, |dial| shown(core, dial.reading, unit)),
+        reading: dial.as_ref().map_or_else(String::new, |dial| {
+            let figure = numbers::plain(core, as_read(core, dial.reading));
+            if core.session.settings.large_figures.is_on() {
+                // The unit below: the figure can be twice as large.
+                format!("{figure}\n{}", unit.symbol())
+            } else {
+                core.texts.with_unit(&figure, unit.symbol())
+            }
+        }),
         cue: cue(core, hold, clock),
     }
 }

@@ -127,7 +127,7 @@ pub(super) fn act(core: &mut Companion, action: Action, turn: &mut Turn<'_>) -> 
 /// What stands of a job beside the log: tests in the middle, its report, files that were handed on.
 fn forget(core: &mut Companion, job: &str) {
     core.session.parked.retain(|parked| parked.job != job);
-    core.session.report = core.session.report.take().filter(|made| made.job != job);
+    core.session.report = core.session.report.take().filter(|made| made.of.job != job);
     let report = super::report::file_of(core, job);
     let _gone = std::fs::remove_file(report.with_extension("csv"));
     let _gone = std::fs::remove_file(report);
@@ -160,6 +160,7 @@ fn duplicate(core: &mut Companion, job: &str, turn: &mut Turn<'_>) -> Result<(),
     begin(core, opened, turn);
     let vehicle = Vehicle {
         odometer: None,
+        odometer_km: None,
         agreed: None,
         ..log.vehicle
     };

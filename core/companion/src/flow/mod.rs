@@ -10,6 +10,7 @@ mod car_state;
 mod circuit;
 mod circuit_change;
 mod costs;
+mod cues;
 mod finding;
 pub(crate) mod hold;
 mod hold_act;

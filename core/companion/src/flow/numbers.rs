@@ -1,5 +1,6 @@
 //! Number fields: one declaration of label, range and unit gives the hint, the problem and the value.
 
+use holdfast_joblog::Typed as TypedRecord;
 use holdfast_measure::{
     Bound, NumberError, Pressure, PressureUnit, QuantityError, parse_number, parse_vacuum,
 };
@@ -8,6 +9,7 @@ use crate::companion::Companion;
 use crate::protocol::{Field, FieldId, Keys};
 use crate::text::Args;
 use crate::typed::Typed;
+use crate::units::TypedAs;
 
 /// A number that can be typed: its field, its label's key and its range.
 #[derive(Clone)]
@@ -16,7 +18,7 @@ pub(crate) struct NumberField {
     pub id: FieldId,
     /// Key of its label.
     pub label: &'static str,
-    /// Its range, with the unit.
+    /// Its range, with the unit it is stored in.
     pub bound: Bound,
 }
 
@@ -24,15 +26,21 @@ impl NumberField {
     /// What stands in the field: typed, else as it was logged.
     fn shown(&self, core: &Companion, typed: &Typed, logged: Option<f64>) -> String {
         typed.get(&self.id).map_or_else(
-            || logged.map_or_else(String::new, |x| plain(core, x)),
+            || logged.map_or_else(String::new, |x| plain(core, self.as_typed(core).typed(x))),
             str::to_owned,
         )
+    }
+
+    /// The range in the unit it is typed in.
+    fn as_typed(&self, core: &Companion) -> TypedAs {
+        core.texts.units().typed(&self.bound)
     }
 
     /// The field as it is drawn.
     pub(crate) fn field(&self, core: &Companion, typed: &Typed, logged: Option<f64>) -> Field {
         let value = self.shown(core, typed, logged);
-        let problem = match read(core, &self.bound, &value) {
+        let bound = self.as_typed(core).bound;
+        let problem = match read(core, &bound, &value) {
             Ok(_) | Err(QuantityError::Number(NumberError::Empty)) => None,
             Err(error) => Some(problem(core, &error)),
         };
@@ -40,18 +48,28 @@ impl NumberField {
             id: self.id.clone(),
             label: core.say(self.label),
             value,
-            unit: self.bound.unit.to_owned(),
-            hint: range(core, &self.bound),
+            unit: bound.unit.to_owned(),
+            hint: range(core, &bound),
             problem,
             keys: Keys::Number,
         }
     }
 
-    /// The value typed, if it is valid; none if nothing was typed over.
+    /// The value typed, as it is stored, if it is valid; none if nothing was typed over.
     pub(crate) fn typed(&self, core: &Companion, typed: &Typed) -> Option<f64> {
-        typed
-            .get(&self.id)
-            .and_then(|text| read(core, &self.bound, text).ok())
+        let as_typed = self.as_typed(core);
+        let figure = read(core, &as_typed.bound, typed.get(&self.id)?).ok()?;
+        Some(as_typed.stored(figure))
+    }
+
+    /// What was typed, for the record; none if nothing valid was typed over.
+    pub(crate) fn record(&self, core: &Companion, typed: &Typed, key: &str) -> Option<TypedRecord> {
+        self.typed(core, typed)?;
+        Some(TypedRecord {
+            key: key.to_owned(),
+            text: typed.get(&self.id)?.to_owned(),
+            unit: self.as_typed(core).bound.unit.to_owned(),
+        })
     }
 
     /// Whether the field was emptied.

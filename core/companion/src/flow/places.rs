@@ -4,7 +4,7 @@ use crate::companion::Companion;
 use crate::error::ActError;
 use crate::flow::Outcomes;
 use crate::flow::parts::{plain, quiet};
-use crate::flow::{approval, circuit, costs, hold_camera, prepare, settings, travel, vehicle};
+use crate::flow::{approval, circuit, costs, cues, hold_camera, prepare, settings, travel, vehicle};
 use crate::protocol::{Action, Button, Frame, Notice, PhonePart, Place, Request};
 use crate::session::{
     At, CircuitDraft, NoticeAt, PrepareDraft, Purpose, RepairDraft, Stage, TestAt, VehicleDraft,
@@ -140,6 +140,7 @@ pub(crate) fn leave_and_enter(before: &At, core: &mut Companion, turn: &mut Turn
         (true, false) => turn.ask(Request::StopWatchingGauge),
         _ => {}
     }
+    cues::told_by_screen(core, before, turn);
     let entered = matches!(now, At::Prepare(_)) && !matches!(before, At::Prepare(_));
     let known = core.job.as_ref().is_some_and(|job| job.log.place.is_some());
     if entered && !known && core.has(PhonePart::Barometer) {

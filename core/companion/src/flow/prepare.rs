@@ -9,7 +9,9 @@
 //! | `Confirm` with every caution ticked | what changed is logged; where we stand |
 
 use holdfast_diagnose::{ComponentKind, Engine as EngineState, Situation, Tool};
-use holdfast_joblog::{Acknowledged, Engine, Payload, Place as PlaceRecord, SecondPerson, Tools};
+use holdfast_joblog::{
+    Acknowledged, Engine, Payload, Place as PlaceRecord, SecondPerson, Tools, Typed as TypedRecord,
+};
 use holdfast_measure::Bound;
 
 use crate::companion::Companion;
@@ -175,7 +177,24 @@ fn place(core: &Companion, draft: &PrepareDraft) -> PlaceRecord {
         ambient_kpa,
         ambient_from,
         air_c: AIR.holds(core, &draft.typed, there.air_c),
+        typed: typed_records(core, draft, there.typed),
     }
+}
+
+/// What was typed for the place: now, else before where the field was left alone.
+fn typed_records(core: &Companion, draft: &PrepareDraft, before: Vec<TypedRecord>) -> Vec<TypedRecord> {
+    let mut records = before;
+    for (field, key) in [
+        (&ALTITUDE, "altitude_m"),
+        (&AMBIENT, "ambient_kpa"),
+        (&AIR, "air_c"),
+    ] {
+        if draft.typed.get(&field.id).is_some() {
+            records.retain(|record| record.key != key);
+            records.extend(field.record(core, &draft.typed, key));
+        }
+    }
+    records
 }
 
 fn tools(core: &Companion, draft: &PrepareDraft) -> Vec<String> {

@@ -133,7 +133,10 @@ fn log(
     };
     core.append(payload, turn);
     core.session.take_parked(&at.test);
-    turn.buzz_if(core.session.settings.buzz, Buzz::Done);
+    // The end of a hold has a way to feel of its own.
+    if !matches!(at.stage, Stage::Hold(_)) {
+        turn.buzz_if(core.session.settings.buzz, Buzz::Done);
+    }
     let purpose = match at.purpose {
         Purpose::Correct { .. } => Purpose::Find,
         other => other,

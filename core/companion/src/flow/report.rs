@@ -3,6 +3,7 @@
 //! | event | leads to |
 //! |---|---|
 //! | `Pick` a paper | that paper |
+//! | `Pick` a language | logged: this job's reports are in it |
 //! | `MakeReport` | made on another thread from what is known now |
 //! | `WorkDone` | the file, or why there is none |
 //! | `ShareReport` | the phone hands the file on |
@@ -11,7 +12,7 @@
 
 use std::path::{Path, PathBuf};
 
-use holdfast_joblog::PhotoState;
+use holdfast_joblog::{Payload, PhotoState, ReportLanguage};
 use holdfast_report::{Paper, Report};
 
 use crate::companion::Companion;
@@ -25,6 +26,7 @@ use crate::protocol::{
     Action, Body, FormItem, Frame, PhonePart, Pick, Place, ReportScreen, ReportState, Request, Section,
 };
 use crate::session::{At, NoticeAt, ReportMade};
+use crate::text::{Language, Texts};
 use crate::turn::{Seen, Turn};
 use crate::work::{Go, Product, Task, write_whole};
 
@@ -36,6 +38,9 @@ pub(super) fn act(core: &mut Companion, action: Action, turn: &mut Turn<'_>) -> 
         Action::Pick {
             pick: Pick::Paper { id },
         } => core.session.settings.paper = id,
+        Action::Pick {
+            pick: Pick::ReportLanguage { tag },
+        } => state_language(core, tag, turn),
         Action::MakeReport => {
             let Some(report) = input(core) else { return Ok(()) };
             let paper = paper(core);
@@ -59,11 +64,36 @@ pub(super) fn act(core: &mut Companion, action: Action, turn: &mut Turn<'_>) -> 
     Ok(())
 }
 
+/// Logs the language of the job's reports, unless it is the one already.
+fn state_language(core: &mut Companion, tag: String, turn: &mut Turn<'_>) {
+    let known = tag.is_empty() || Language::of_tag(&tag).is_some();
+    if known && stated_language(core).unwrap_or_default() != tag {
+        core.append(Payload::ReportLanguage(ReportLanguage { tag }), turn);
+    }
+}
+
+/// The language that the job states for its reports, by its tag.
+fn stated_language(core: &Companion) -> Option<&str> {
+    core.job.as_ref()?.log.report_language.as_deref()
+}
+
+/// The language of the job's reports.
+fn language(core: &Companion) -> Language {
+    stated_language(core)
+        .and_then(Language::of_tag)
+        .unwrap_or_else(|| core.texts.language())
+}
+
+/// The wording of the job's reports.
+fn wording(core: &Companion) -> Texts {
+    core.session.settings.texts_in(language(core), &core.facts.locale)
+}
+
 /// Writes the readings beside the report and hands them on.
 fn share_readings(core: &mut Companion, turn: &mut Turn<'_>) {
     let Some(job) = &core.job else { return };
     let path = file(core).with_extension("csv");
-    if write_whole(&path, &compose::readings_csv(&core.texts, job)).is_err() {
+    if write_whole(&path, &compose::readings_csv(&wording(core), job)).is_err() {
         let key = "problem-report-no-space".to_owned();
         core.session.notice = Some(NoticeAt::Words { key });
         return;
@@ -97,7 +127,7 @@ pub(crate) fn input(core: &Companion) -> Option<Report> {
         fonts: &core.facts.fonts.iter().map(PathBuf::from).collect::<Vec<_>>(),
         version: env!("CARGO_PKG_VERSION"),
     };
-    Some(compose::report(&core.texts, job, &wishes))
+    Some(compose::report(&wording(core), job, &wishes))
 }
 
 /// Where the report of the open job goes.
@@ -148,11 +178,10 @@ pub(super) fn work_done(core: &mut Companion, id: u64, turn: &mut Turn<'_>) -> R
     match product {
         Some(Product::Report(path)) => {
             let Some(job) = &core.job else { return Ok(()) };
+            let of = pages_of(core, job);
             core.session.report = Some(ReportMade {
-                job: job.id.to_string(),
+                of,
                 path: path.to_string_lossy().into_owned(),
-                entries: job.log.record.len(),
-                paper: core.session.settings.paper.clone(),
             });
         }
         Some(Product::Photo(taken)) => photo::imported(core, &taken, turn),
@@ -177,12 +206,11 @@ pub(super) fn work_done(core: &mut Companion, id: u64, turn: &mut Turn<'_>) -> R
 /// The report, if it was made of what is known now.
 fn up_to_date(core: &Companion) -> Option<&ReportMade> {
     let job = core.job.as_ref()?;
-    core.session.report.as_ref().filter(|made| {
-        made.job == job.id.to_string()
-            && made.entries == job.log.record.len()
-            && made.paper == core.session.settings.paper
-            && Path::new(&made.path).is_file()
-    })
+    let of = pages_of(core, job);
+    core.session
+        .report
+        .as_ref()
+        .filter(|made| made.of == of && Path::new(&made.path).is_file())
 }
 
 /// What the pages on the screen depend on.
@@ -193,7 +221,8 @@ fn pages_of(core: &Companion, job: &JobView) -> PagesOf {
         entries: job.log.record.len(),
         paper: settings.paper.clone(),
         unit: settings.shown_unit.clone(),
-        language: core.texts.language().tag().to_owned(),
+        units: settings.units,
+        language: language(core).tag().to_owned(),
     }
 }
 
@@ -263,6 +292,7 @@ fn customer_section(core: &Companion) -> Section {
 
 fn paper_section(core: &Companion) -> Section {
     let items = vec![
+        language_choice(core),
         paper_choice(core),
         words(core.say("report-business-hint")),
         tap(plain(
@@ -271,6 +301,20 @@ fn paper_section(core: &Companion) -> Section {
         )),
     ];
     section(core.say("report-print"), items)
+}
+
+/// Which language the job's reports are in.
+fn language_choice(core: &Companion) -> FormItem {
+    let picked = stated_language(core).unwrap_or_default();
+    let language =
+        |tag: &str, label| option(label, picked == tag, Pick::ReportLanguage { tag: tag.to_owned() });
+    let named = Language::OFFERED
+        .into_iter()
+        .map(|it| language(it.tag(), core.texts.name_of(it)));
+    let options = std::iter::once(language("", core.say("report-language-screens")))
+        .chain(named)
+        .collect();
+    one_of(core.say("report-language"), options)
 }
 
 /// Which paper reports are for.

@@ -3,6 +3,7 @@
 //! | event | leads to |
 //! |---|---|
 //! | `Type` | the field's text kept; if valid it holds from now on |
+//! | `Type` a line of the script | said from now on in this language |
 //! | `Pick` | that option holds from now on |
 //! | `Back` | where it was opened from; an open job gets the instruments as they are now |
 
@@ -12,10 +13,12 @@ use holdfast_joblog::{
 use holdfast_measure::{Bound, PressureUnit};
 
 use crate::companion::Companion;
+use crate::drawn::Drawn;
 use crate::error::ActError;
 use crate::experience::Experience;
+use crate::flow::cues::{self, Cue};
 use crate::flow::numbers::{self, NumberField};
-use crate::flow::parts::{any_of, entry, one_of, option, section, text_field, words};
+use crate::flow::parts::{any_of, entry, one_of, option, quiet, section, tap, text_field, words};
 use crate::flow::report::paper_choice;
 use crate::flow::taught::taught_section;
 use crate::protocol::{
@@ -26,6 +29,7 @@ use crate::settings::Settings;
 use crate::text::Language;
 use crate::turn::Turn;
 use crate::typed::Typed;
+use crate::units::{Reader, Units};
 
 /// Accuracy grades as dials name them: ASME B40.100.
 const GRADES: [&str; 8] = ["4A", "3A", "2A", "1A", "A", "B", "C", "D"];
@@ -135,6 +139,14 @@ pub(super) fn act(
             field: FieldId::MeterIdentity,
             text,
         } => core.session.settings.meter_identity = line(&text),
+        Action::Type {
+            field: FieldId::Script { cue },
+            text,
+        } if Cue::ALL.iter().any(|known| known.id() == cue) => {
+            let tag = core.texts.language().tag().to_owned();
+            let lines = core.session.settings.script.entry(tag).or_default();
+            lines.insert(cue, line(&text));
+        }
         Action::Type { field, text } => {
             typed.put(field.clone(), &text);
             let mut settings = core.session.settings.clone();
@@ -171,44 +183,37 @@ fn picked(core: &mut Companion, pick: Pick) {
             let larger = core.texts.larger();
             core.texts = core.session.settings.texts(&core.facts.locale);
             core.texts.show_larger(larger);
+            core.drawn = Drawn::default();
             return;
         }
         Pick::ShownUnit { symbol } => settings.shown_unit = symbol,
-        Pick::GaugeUnit { symbol } => convert_gauge(settings, symbol),
+        Pick::UnitSet { id } => {
+            if let Some((_, units)) = Units::SETS.into_iter().find(|(set, _)| *set == id) {
+                settings.units = units;
+            }
+        }
+        Pick::UnitOf { instrument, symbol } => settings.units.choose(&instrument, &symbol),
+        Pick::GaugeUnit { symbol } => {
+            if let Some(unit) = PressureUnit::from_symbol(&symbol) {
+                settings.read_gauge_in(unit);
+            }
+        }
         Pick::GaugeGrade { grade } => settings.gauge.grade = grade,
         Pick::Paper { id } => settings.paper = id,
         Pick::Speech => settings.speech = settings.speech.turned(),
         Pick::Buzzing => settings.buzz = settings.buzz.turned(),
+        Pick::LargeFigures => settings.large_figures = settings.large_figures.turned(),
+        Pick::PlainScript => {
+            settings.script.remove(core.texts.language().tag());
+        }
         _ => {}
     }
-    core.texts.show_in(core.session.settings.shown_unit());
-}
-
-/// The gauge's figures in another unit: the usual dial of that unit, the allowed drop converted.
-fn convert_gauge(settings: &mut Settings, symbol: String) {
-    let (Some(old), Some(new)) = (
-        PressureUnit::from_symbol(&settings.gauge.unit),
-        PressureUnit::from_symbol(&symbol),
-    ) else {
-        return;
-    };
-    let convert = |text: &mut String| {
-        if let Some(figure) = numbers::figure(text) {
-            let figure = new.from_pressure(old.to_pressure(figure));
-            let digits = 10f64.powf(2.0 - figure.abs().max(1e-9).log10().floor());
-            *text = ((figure * digits).round() / digits).to_string();
-        }
-    };
-    convert(&mut settings.gauge.span);
-    convert(&mut settings.gauge.division);
-    convert(&mut settings.gauge.read_to);
-    convert(&mut settings.limit_drop);
-    settings.gauge.unit = symbol;
+    core.session.settings.show_in_units(&mut core.texts);
 }
 
 /// An open job gets the instruments as they are now.
 pub(super) fn settle(core: &mut Companion, turn: &mut Turn<'_>) -> Result<(), ActError> {
-    core.texts.show_in(core.session.settings.shown_unit());
+    core.session.settings.show_in_units(&mut core.texts);
     if core.job.is_some() {
         core.state_settings(turn);
     }
@@ -264,6 +269,8 @@ pub(crate) fn payloads(settings: &Settings) -> Vec<Payload> {
 pub(super) fn screen(core: &Companion, typed: &Typed) -> (Frame, Body) {
     let sections = vec![
         shown_section(core),
+        script_section(core),
+        units_section(core),
         gauge_section(core, typed),
         meter_section(core, typed),
         numbers_section(
@@ -280,20 +287,6 @@ pub(super) fn screen(core: &Companion, typed: &Typed) -> (Frame, Body) {
 }
 
 fn shown_section(core: &Companion) -> Section {
-    let units = PressureUnit::ALL
-        .iter()
-        .map(|unit| {
-            let symbol = unit.symbol();
-            let there = core.session.settings.shown_unit == symbol;
-            option(
-                symbol.to_owned(),
-                there,
-                Pick::ShownUnit {
-                    symbol: symbol.to_owned(),
-                },
-            )
-        })
-        .collect();
     let cues = vec![
         option(
             core.say("settings-speech"),
@@ -305,15 +298,89 @@ fn shown_section(core: &Companion) -> Section {
             core.session.settings.buzz.is_on(),
             Pick::Buzzing,
         ),
+        option(
+            core.say("settings-large-figures"),
+            core.session.settings.large_figures.is_on(),
+            Pick::LargeFigures,
+        ),
     ];
     section(
         core.say("settings-shown"),
         vec![
             one_of(core.say("settings-language"), languages(core)),
-            one_of(core.say("settings-shown-unit"), units),
             any_of(core.say("settings-cues"), cues),
         ],
     )
+}
+
+/// What is said during a hold, line by line, while it is said at all.
+fn script_section(core: &Companion) -> Section {
+    let settings = &core.session.settings;
+    if !settings.speech.is_on() {
+        return section(String::new(), Vec::new());
+    }
+    let mut items = vec![words(core.say("settings-script-hint"))];
+    items.extend(Cue::ALL.map(|cue| {
+        let id = FieldId::Script {
+            cue: cue.id().to_owned(),
+        };
+        let label = core.say(&format!("script-{}", cue.id()));
+        entry(text_field(id, label, cues::line(core, cue), Keys::Text))
+    }));
+    if settings.script.contains_key(core.texts.language().tag()) {
+        let as_before = Action::Pick {
+            pick: Pick::PlainScript,
+        };
+        items.push(tap(quiet(core.say("settings-script-plain"), as_before)));
+    }
+    section(core.say("settings-script"), items)
+}
+
+/// A set for the region, then each instrument's own; the gauge's stands with the gauge.
+fn units_section(core: &Companion) -> Section {
+    let settings = &core.session.settings;
+    let sets = Units::SETS
+        .into_iter()
+        .map(|(id, units)| {
+            let mut set = option(
+                core.say(&format!("settings-unit-set-{id}")),
+                settings.units == units,
+                Pick::UnitSet { id: id.to_owned() },
+            );
+            set.detail = Reader::ALL.map(|reader| units.reads(reader).symbol()).join(" · ");
+            set
+        })
+        .collect();
+    let vacuum = PressureUnit::ALL
+        .iter()
+        .map(|unit| {
+            let symbol = unit.symbol().to_owned();
+            let picked = settings.shown_unit == symbol;
+            option(symbol.clone(), picked, Pick::ShownUnit { symbol })
+        })
+        .collect();
+    let mut items = vec![
+        one_of(core.say("settings-shown-unit"), vacuum),
+        one_of(core.say("settings-unit-set"), sets),
+    ];
+    items.extend(Reader::ALL.map(|reader| {
+        let options = reader.offered().map(|unit| {
+            let pick = Pick::UnitOf {
+                instrument: reader.id().to_owned(),
+                symbol: unit.symbol().to_owned(),
+            };
+            option(
+                unit.symbol().to_owned(),
+                settings.units.reads(reader) == unit,
+                pick,
+            )
+        });
+        one_of(
+            core.say(&format!("settings-unit-{}", reader.id())),
+            options.into(),
+        )
+    }));
+    section(core.say("settings-units"), items)
 }
 
 /// The phone's language, then each by its own name.

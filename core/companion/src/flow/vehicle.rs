@@ -11,10 +11,12 @@
 use holdfast_diagnose::{CircuitChoice, templates};
 use holdfast_joblog::vin::{self, VinCheck};
 use holdfast_joblog::{CircuitStated, Complaint, Payload, Vehicle};
+use holdfast_measure::EverydayUnit;
 
 use crate::companion::Companion;
 use crate::error::ActError;
 use crate::flow::parts::{any_of, entry, one_of, option, plain, primary, section, tap, text_field, words};
+use crate::odometer;
 use crate::protocol::{
     Action, Body, Field, FieldId, FormItem, FormScreen, Frame, Keys, Pick, Place, Section,
 };
@@ -106,12 +108,21 @@ pub(super) fn settle(
         let text = draft.typed.get(&field)?.trim();
         (text != there.as_deref().unwrap_or("")).then(|| text.to_owned())
     };
+    let odometer = |field: FieldId, there: &Option<String>| {
+        let typed = changed(field, there)?;
+        let (text, km) = odometer::kept(&core.texts, &typed, odometer_unit(core, there.as_deref()));
+        (Some(&text) != there.as_ref()).then_some((text, km))
+    };
+    let driven_in = odometer(FieldId::Odometer, &there.odometer);
+    let driven_out = odometer(FieldId::OdometerOut, &there.odometer_out);
     let vehicle = Vehicle {
         plate: changed(FieldId::Plate, &there.plate),
         vin: changed(FieldId::Vin, &there.vin),
         label: changed(FieldId::Label, &there.label),
-        odometer: changed(FieldId::Odometer, &there.odometer),
-        odometer_out: changed(FieldId::OdometerOut, &there.odometer_out),
+        odometer_km: driven_in.as_ref().and_then(|(_, km)| *km),
+        odometer: driven_in.map(|(text, _)| text),
+        odometer_out_km: driven_out.as_ref().and_then(|(_, km)| *km),
+        odometer_out: driven_out.map(|(text, _)| text),
         handed_over: changed(FieldId::HandedOver, &there.handed_over),
         customer: changed(FieldId::Customer, &there.customer),
         agreed: changed(FieldId::Agreed, &there.agreed),
@@ -213,8 +224,7 @@ fn vehicle_fields(core: &Companion, draft: &VehicleDraft) -> Vec<FormItem> {
     };
     let mut vin = field(FieldId::Vin, "vehicle-vin", there.vin, Keys::Code);
     explain_vin(core, &mut vin);
-    let mut odometer = field(FieldId::Odometer, "vehicle-odometer", there.odometer, Keys::Text);
-    odometer.hint = core.say("vehicle-odometer-hint");
+    let odometer = odometer_field(core, draft, FieldId::Odometer, "vehicle-odometer", there.odometer);
     let mut agreed = field(FieldId::Agreed, "vehicle-agreed", there.agreed, Keys::Lines);
     agreed.hint = core.say("vehicle-agreed-hint");
     let mut items = vec![
@@ -233,13 +243,13 @@ fn vehicle_fields(core: &Companion, draft: &VehicleDraft) -> Vec<FormItem> {
     if core.session.settings.profile == Profile::Mechanic {
         items.push(entry(agreed));
         if core.job.as_ref().is_some_and(|job| !job.done.is_empty()) {
-            let mut out = field(
+            let out = odometer_field(
+                core,
+                draft,
                 FieldId::OdometerOut,
                 "vehicle-odometer-out",
                 there.odometer_out,
-                Keys::Text,
             );
-            out.hint = core.say("vehicle-odometer-hint");
             let mut over = field(
                 FieldId::HandedOver,
                 "vehicle-handed-over",
@@ -251,6 +261,35 @@ fn vehicle_fields(core: &Companion, draft: &VehicleDraft) -> Vec<FormItem> {
         }
     }
     items
+}
+
+/// The unit of the car's odometer: as it was read before, else the person's.
+fn odometer_unit(core: &Companion, logged: Option<&str>) -> EverydayUnit {
+    logged
+        .and_then(|logged| odometer::parts(logged).1)
+        .unwrap_or(core.session.settings.units.odometer)
+}
+
+/// The odometer with its unit behind it, unless one is typed into it.
+fn odometer_field(
+    core: &Companion,
+    draft: &VehicleDraft,
+    id: FieldId,
+    label: &str,
+    logged: Option<String>,
+) -> Field {
+    let unit = odometer_unit(core, logged.as_deref());
+    let typed = draft.typed.get(&id).map(str::to_owned);
+    let is_typed = typed.is_some();
+    let text = typed.or(logged).unwrap_or_default();
+    let (figure, written) = odometer::parts(&text);
+    let value = if is_typed { text.clone() } else { figure.to_owned() };
+    let mut field = text_field(id, core.say(label), value, Keys::Text);
+    if !is_typed || written.is_none() {
+        field.unit = unit.symbol().to_owned();
+    }
+    field.hint = core.say("vehicle-odometer-hint");
+    field
 }
 
 /// The check digit explained; it never refuses a VIN, since only North American ones must have one.

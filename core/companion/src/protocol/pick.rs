@@ -16,7 +16,7 @@ pub enum FieldId {
     Plate,
     /// Vehicle identification number.
     Vin,
-    /// Odometer, in the person's unit.
+    /// Odometer, with or without its unit.
     Odometer,
     /// Odometer when the vehicle is given back.
     OdometerOut,
@@ -26,11 +26,11 @@ pub enum FieldId {
     Customer,
     /// The complaint in the person's words.
     ComplaintNote,
-    /// Altitude, m.
+    /// Altitude, in the person's unit.
     Altitude,
     /// Ambient pressure, kPa.
     Ambient,
-    /// Air temperature, °C.
+    /// Air temperature, in the person's unit.
     AirTemperature,
     /// Minutes since the engine stopped.
     EngineStopped,
@@ -39,14 +39,14 @@ pub enum FieldId {
         /// Which component.
         component: String,
     },
-    /// A hose's length, m.
+    /// A hose's length, in the person's unit.
     HoseLength {
         /// Which component.
         component: String,
     },
     /// How well the chambers' volumes are known, percent.
     ChamberDoubt,
-    /// Bore of the hoses, mm.
+    /// Bore of the hoses, in the person's unit.
     HoseBore,
     /// Lower end of the coil's band, Ω.
     CoilLow,
@@ -78,6 +78,11 @@ pub enum FieldId {
     LimitDrop,
     /// The time over which it is allowed, s.
     LimitSeconds,
+    /// A line of what is said during a hold.
+    Script {
+        /// The moment it is for, such as `read-now`.
+        cue: String,
+    },
     /// The certainty at which a finding counts, percent.
     Confidence,
     /// The gauge reading of a hold.
@@ -198,6 +203,18 @@ pub enum Pick {
         /// Its symbol.
         symbol: String,
     },
+    /// The units of all instruments but the gauge at once.
+    UnitSet {
+        /// `metric`, `us` or `uk`.
+        id: String,
+    },
+    /// The unit of one instrument.
+    UnitOf {
+        /// `odometer`, `thermometer`, `tape` or `rule`.
+        instrument: String,
+        /// Its symbol.
+        symbol: String,
+    },
     /// A word or number out of the test's options (a 0–3 scale, `open`).
     Answer {
         /// The value's key in the catalogue.
@@ -257,6 +274,11 @@ pub enum Pick {
         /// `a4` or `letter`.
         id: String,
     },
+    /// The language of the job's reports.
+    ReportLanguage {
+        /// Its tag, such as `de`; empty for that of the screens.
+        tag: String,
+    },
     /// Whether the costs are foreseen or charged.
     CostStage {
         /// `estimate` or `charged`.
@@ -271,6 +293,10 @@ pub enum Pick {
     Speech,
     /// Buzzing on or off.
     Buzzing,
+    /// Figures to be read at two metres, or of the usual size.
+    LargeFigures,
+    /// Say during a hold what the texts say, in place of the person's own lines.
+    PlainScript,
     /// Forget what the person's own jobs taught so far.
     ForgetJobs,
 }

@@ -79,10 +79,14 @@ pub enum Request {
 pub enum Buzz {
     /// One short tick: five more seconds have passed.
     Tick,
-    /// Two short: something was taken in.
+    /// Two short: something was taken in, or is reached.
     Done,
+    /// Three short: the clock runs.
+    Start,
     /// One long: read the gauge now.
     ReadNow,
+    /// Two long: over, there is a result.
+    End,
     /// Three long: stop, look at the screen.
     Alarm,
 }
@@ -94,7 +98,9 @@ impl Buzz {
         match self {
             Self::Tick => &[40],
             Self::Done => &[60, 90, 60],
+            Self::Start => &[60, 90, 60, 90, 60],
             Self::ReadNow => &[700],
+            Self::End => &[400, 200, 400],
             Self::Alarm => &[500, 200, 500, 200, 500],
         }
     }

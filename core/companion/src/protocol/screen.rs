@@ -15,10 +15,22 @@ pub struct Screen {
     pub language: String,
     /// Which way that language runs: the layout follows it.
     pub direction: Direction,
+    /// How large figures that are read while working stand on it.
+    pub figures: FigureSize,
     /// What every screen has.
     pub frame: Frame,
     /// What only this one has.
     pub body: Body,
+}
+
+/// How large figures stand that are read while working: seconds, the gauge's and the meter's figure.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Enum))]
+pub enum FigureSize {
+    /// At arm's length.
+    Usual,
+    /// As large as the screen lets, to be read at two metres; everything else stays.
+    Large,
 }
 
 /// Which way a language runs.

@@ -32,12 +32,15 @@ use holdfast_measure::PressureUnit;
 use icu_locale_core::{Locale, locale};
 use unic_langid::LanguageIdentifier;
 
+use crate::units::Units;
+
 /// The wording in one language, with the units a person wants to see.
 pub struct Texts {
     bundle: FluentBundle<FluentResource>,
     language: Language,
     figures: Figures,
     unit: PressureUnit,
+    units: Units,
     larger: f32,
 }
 
@@ -70,6 +73,7 @@ impl Texts {
             language,
             figures: Figures::new(&figures),
             unit: PressureUnit::InHg,
+            units: Units::METRIC,
             larger: 1.0,
         }
     }
@@ -83,6 +87,16 @@ impl Texts {
     #[must_use]
     pub fn unit(&self) -> PressureUnit {
         self.unit
+    }
+
+    /// Shows lengths and temperatures in these units from now on.
+    pub(crate) fn measure_in(&mut self, units: Units) {
+        self.units = units;
+    }
+
+    /// The units lengths and temperatures are shown and typed in.
+    pub(crate) fn units(&self) -> &Units {
+        &self.units
     }
 
     /// Draws words in drawings so much larger than usual from now on, as far as there is room.

@@ -1,10 +1,11 @@
 //! Quantities as a person reads them: number, no-break space, unit, with no more decimals than mean something.
 
 use chrono::{Datelike, NaiveDate, NaiveDateTime, Timelike};
-use holdfast_measure::{Pressure, PressureUnit};
+use holdfast_measure::{EverydayUnit, Pressure, PressureUnit};
 
 use super::figures::Thousands;
 use super::{Args, Texts};
+use crate::odometer;
 
 impl Texts {
     /// A vacuum or a drop in the shown unit: "20 inHg", "6.5 inHg".
@@ -125,10 +126,53 @@ impl Texts {
         self.two_figures(std_cm3_min)
     }
 
-    /// A hole's width in mm, to two figures.
+    /// A hole's width, to two figures.
     #[must_use]
     pub fn millimetres(&self, mm: f64) -> String {
-        self.with_unit(&self.two_figures(mm), "mm")
+        let (width, unit) = self.everyday(mm, EverydayUnit::Millimetre);
+        self.with_unit(&self.two_figures(width), unit.symbol())
+    }
+
+    /// A gap or a sag as a rule shows it: whole millimetres, hundredths of an inch.
+    #[must_use]
+    pub fn gap(&self, mm: f64) -> String {
+        let (gap, unit) = self.everyday(mm, EverydayUnit::Millimetre);
+        let decimals = if unit == EverydayUnit::Inch { 2 } else { 0 };
+        self.with_unit(&self.number(gap, decimals), unit.symbol())
+    }
+
+    /// A figure with its unit, two decimals unless it is whole; lengths and temperatures in the person's unit.
+    #[must_use]
+    pub fn figure(&self, figure: f64, unit: &str) -> String {
+        let (figure, unit) = match EverydayUnit::from_symbol(unit) {
+            Some(stored) => {
+                let (figure, shown) = self.everyday(figure, stored);
+                (figure, shown.symbol())
+            }
+            None => (figure, unit),
+        };
+        let decimals = if (figure - figure.round()).abs() < 1e-9 {
+            0
+        } else {
+            2
+        };
+        self.with_unit(&self.number(figure, decimals), unit)
+    }
+
+    /// An odometer as typed with its unit; a plain figure as the locale writes it.
+    #[must_use]
+    pub fn odometer(&self, typed: &str) -> String {
+        let (figure, unit) = odometer::parts(typed);
+        match (figure.parse::<u32>(), unit) {
+            (Ok(figure), Some(unit)) => self.with_unit(&self.number(f64::from(figure), 0), unit.symbol()),
+            _ => typed.to_owned(),
+        }
+    }
+
+    /// A stored figure in the unit it is shown in.
+    fn everyday(&self, figure: f64, stored: EverydayUnit) -> (f64, EverydayUnit) {
+        let shown = self.units().shown(stored);
+        (stored.convert(figure, shown), shown)
     }
 
     /// A volume in cm³, whole.
@@ -137,17 +181,26 @@ impl Texts {
         self.with_unit(&self.number(cm3, 0), "cm³")
     }
 
-    /// A temperature in °C, whole.
+    /// A temperature, whole.
     #[must_use]
     pub fn celsius(&self, celsius: f64) -> String {
-        self.with_unit(&self.number(celsius, 0), "°C")
+        let (temperature, unit) = self.everyday(celsius, EverydayUnit::Celsius);
+        self.with_unit(&self.number(temperature, 0), unit.symbol())
     }
 
-    /// A length in metres: whole from 10 m on, else one decimal.
+    /// A length: whole from ten on, else one decimal.
     #[must_use]
     pub fn metres(&self, metres: f64) -> String {
-        let decimals = usize::from(metres.abs() < 9.95);
-        self.with_unit(&self.number(metres, decimals), "m")
+        let (length, unit) = self.everyday(metres, EverydayUnit::Metre);
+        let decimals = usize::from(length.abs() < 9.95);
+        self.with_unit(&self.number(length, decimals), unit.symbol())
+    }
+
+    /// A height above the sea, whole.
+    #[must_use]
+    pub fn altitude(&self, metres: f64) -> String {
+        let (height, unit) = self.everyday(metres, EverydayUnit::Metre);
+        self.with_unit(&self.number(height, 0), unit.symbol())
     }
 
     /// Revolutions a minute, to the nearest ten.

@@ -45,6 +45,14 @@ impl Phone {
         Self::of(facts)
     }
 
+    /// A phone of another language and region.
+    pub fn in_locale(locale: &str) -> Self {
+        Self::of(PhoneFacts {
+            locale: locale.into(),
+            ..facts()
+        })
+    }
+
     fn of(facts: PhoneFacts) -> Self {
         let dir = tempfile::tempdir().expect("a folder");
         let clock = Clock {

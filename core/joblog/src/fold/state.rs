@@ -104,6 +104,8 @@ pub struct JobState {
     pub costs: Option<Dated<Costs>>,
     /// Who does the work.
     pub workshop: Option<Workshop>,
+    /// The language of the reports, by its tag, where it is not that of the screens.
+    pub report_language: Option<String>,
     /// What the customer said to work, in order.
     pub approvals: Vec<Dated<Approval>>,
     /// The finding the job was closed with, if it is closed.
@@ -142,6 +144,7 @@ impl JobState {
             repairs: Vec::new(),
             costs: None,
             workshop: None,
+            report_language: None,
             approvals: Vec::new(),
             closed: None,
             reports: Vec::new(),
@@ -210,6 +213,9 @@ impl JobState {
             Payload::Repair(it) => self.repairs.push(dated(entry, corrected, it)),
             Payload::Costs(it) => self.costs = Some(dated(entry, corrected, it)),
             Payload::Workshop(it) => self.workshop = Some(it.clone()),
+            Payload::ReportLanguage(it) => {
+                self.report_language = Some(it.tag.clone()).filter(|tag| !tag.is_empty());
+            }
             Payload::Approval(it) => self.approvals.push(dated(entry, corrected, it)),
             Payload::Closed(it) => self.closed = Some(dated(entry, corrected, it)),
             Payload::ReportMade(it) => self.reports.push(dated(entry, corrected, it)),

@@ -47,9 +47,15 @@ pub struct Vehicle {
     /// Odometer as typed, with its unit.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub odometer: Option<String>,
+    /// The same in km; left out where the text is no figure with a known unit.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub odometer_km: Option<f64>,
     /// Odometer when the vehicle was given back, as typed, with its unit.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub odometer_out: Option<String>,
+    /// The same in km; left out where the text is no figure with a known unit.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub odometer_out_km: Option<f64>,
     /// When and to whom the vehicle was given back, as typed.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub handed_over: Option<String>,
@@ -64,6 +70,19 @@ pub struct Vehicle {
 impl Vehicle {
     /// Lays what `later` says over this.
     pub(crate) fn take(&mut self, later: &Vehicle) {
+        // A distance belongs to its text: a new text without one wipes it out.
+        for (mine, text, theirs) in [
+            (&mut self.odometer_km, &later.odometer, later.odometer_km),
+            (
+                &mut self.odometer_out_km,
+                &later.odometer_out,
+                later.odometer_out_km,
+            ),
+        ] {
+            if text.is_some() {
+                *mine = theirs;
+            }
+        }
         for (mine, theirs) in [
             (&mut self.plate, &later.plate),
             (&mut self.vin, &later.vin),
@@ -164,6 +183,13 @@ pub struct Closed {
     pub headline: String,
     /// Version of the software that computed it.
     pub software: String,
+}
+
+/// The language of the job's reports, apart from that of the screens.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct ReportLanguage {
+    /// BCP 47 tag such as `de`; empty: that of the screens.
+    pub tag: String,
 }
 
 /// A report was made.

@@ -3,6 +3,8 @@
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
+use super::testing::Typed;
+
 /// The circuit as chosen and edited: the form that `holdfast-diagnose` reads, kept as it came.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(transparent)]
@@ -23,6 +25,9 @@ pub struct Place {
     /// Air temperature, °C.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub air_c: Option<f64>,
+    /// What was typed for these, by the names of the fields here, such as `altitude_m`.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub typed: Vec<Typed>,
 }
 
 /// A vacuum gauge, figures in its own unit.

@@ -10,12 +10,12 @@ pub(crate) fn wrapped(text: &str, weight: Weight, size: f32, width: f32, most: u
     let ruler = Ruler::of(weight, size);
     let mut lines: Vec<String> = Vec::with_capacity(most);
     let mut current = String::new();
-    let mut words = text.split_whitespace();
-    for word in words.by_ref() {
+    let mut pieces = pieces(text);
+    for (glue, piece) in pieces.by_ref() {
         let longer = if current.is_empty() {
-            word.to_owned()
+            piece.to_owned()
         } else {
-            format!("{current} {word}")
+            format!("{current}{glue}{piece}")
         };
         if current.is_empty() || ruler.width(&longer) <= width {
             current = longer;
@@ -24,17 +24,25 @@ pub(crate) fn wrapped(text: &str, weight: Weight, size: f32, width: f32, most: u
             current = longer;
             break;
         } else {
-            lines.push(std::mem::replace(&mut current, word.to_owned()));
+            lines.push(std::mem::replace(&mut current, piece.to_owned()));
         }
     }
-    for word in words {
-        current.push(' ');
-        current.push_str(word);
+    for (glue, piece) in pieces {
+        current.push_str(glue);
+        current.push_str(piece);
     }
     if !current.is_empty() {
         lines.push(current);
     }
     lines.into_iter().map(|line| cut(line, &ruler, width)).collect()
+}
+
+/// What a line may be broken between, words and the parts of words joined by a hyphen, each with what stands before it.
+fn pieces(text: &str) -> impl Iterator<Item = (&'static str, &str)> {
+    text.split_whitespace().flat_map(|word| {
+        let parts = word.split_inclusive('-').enumerate();
+        parts.map(|(at, part)| (if at == 0 { " " } else { "" }, part))
+    })
 }
 
 /// The text on one line no wider than `width`, cut with a mark.
@@ -73,6 +81,13 @@ mod tests {
             wrapped("Front mount hose", Weight::Regular, 13.0, 80.0, 2),
             ["Front mount", "hose"]
         );
+    }
+
+    #[test]
+    fn a_word_with_a_hyphen_breaks_after_it_where_it_must() {
+        let lines = |width| wrapped("Vacuum-out hose", Weight::Regular, 13.0, width, 2);
+        assert_eq!(lines(80.0), ["Vacuum-out", "hose"]);
+        assert_eq!(lines(62.0), ["Vacuum-", "out hose"]);
     }
 
     #[test]

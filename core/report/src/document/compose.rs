@@ -2,8 +2,9 @@
 
 use super::aside::Aside;
 use super::flow::{Head, LaidPage, Piece, Run, Sheet, feet, flow};
-use super::input::{Block, Paper, Report, Table};
+use super::input::{Block, Direction, Paper, Report, Table};
 use super::look::{BETWEEN, FINE, Look, MEASURE, PLAIN, SMALL};
+use super::mirror::turned;
 use super::structure::{Kind, NodeId, Tree};
 use super::table;
 use crate::diagram::sketch::{Sketch, at, solid};
@@ -41,7 +42,7 @@ pub(crate) fn compose(report: &Report, paper: Paper) -> Composed {
     let mut composer = Composer {
         report,
         sheet,
-        type_: Typesetter::with(&report.fonts),
+        type_: Typesetter::with(&report.fonts).running(report.direction),
         pieces: Vec::new(),
         tree: Tree::new(),
         figures: 0,
@@ -69,6 +70,11 @@ pub(crate) fn compose(report: &Report, paper: Paper) -> Composed {
         .filter(|s| !s.is_empty())
         .collect();
     feet(&mut pages, sheet, &foot.join("  ·  "), &report.words.page, SMALL);
+    if report.direction == Direction::RightToLeft {
+        for page in &mut pages {
+            page.scene.items = turned(std::mem::take(&mut page.scene.items), 0.0, sheet.width);
+        }
+    }
     Composed {
         laid: Laid { pages, tree },
         type_,

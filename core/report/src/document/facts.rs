@@ -89,7 +89,7 @@ impl Composer<'_> {
             let alt = signature.alt.clone();
             runs.push(Run {
                 node: Some(self.tree.add(parent, Kind::Figure { alt })),
-                items: items(signature, corner, scale),
+                items: items(signature, corner, scale, self.report.direction),
             });
         }
         let node = self.tree.add(parent, Kind::Paragraph);

@@ -2,8 +2,9 @@
 
 use super::compose::Composer;
 use super::flow::{Piece, Run};
-use super::input::Figure;
+use super::input::{Direction, Figure};
 use super::look::Look;
+use super::mirror::turned;
 use super::structure::{Kind, NodeId};
 use crate::diagram::sketch::at;
 use crate::scene::{Anchor, Item, Point, Role, Scene, Stroke, Weight};
@@ -20,14 +21,19 @@ const CAPTION_LEADING: f32 = 13.0;
 /// A caption longer than this is cut with a mark; the record has it whole.
 const MOST_CAPTION_LINES: usize = 9;
 
-/// A scene's items, scaled and moved; places to touch are left out, they mean nothing on paper.
-pub(crate) fn items(scene: &Scene, offset: Point, scale: f32) -> Vec<Item> {
-    scene
+/// A scene's items, scaled and moved; places to touch are left out, they mean nothing on paper. On a page that will be
+/// mirrored it is turned within its box, to come out as it was drawn.
+pub(crate) fn items(scene: &Scene, offset: Point, scale: f32, direction: Direction) -> Vec<Item> {
+    let items = scene
         .items
         .iter()
         .filter(|i| !matches!(i, Item::Region { .. }))
         .map(|i| placed(i, offset, scale))
-        .collect()
+        .collect();
+    match direction {
+        Direction::LeftToRight => items,
+        Direction::RightToLeft => turned(items, offset.x, scene.width * scale),
+    }
 }
 
 /// An item scaled by `scale` and then moved by `offset`.
@@ -181,7 +187,7 @@ impl Composer<'_> {
         );
         let mut runs = vec![Run {
             node: Some(node),
-            items: items(&input.scene, corner, scale),
+            items: items(&input.scene, corner, scale, self.report.direction),
         }];
         let mut y = input.scene.height * scale + 6.0;
         if !captions.is_empty() {

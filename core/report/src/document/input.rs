@@ -10,6 +10,8 @@ use crate::scene::Scene;
 pub struct Report {
     /// Language of the words, as a BCP 47 tag such as `en-GB`.
     pub language: String,
+    /// Which way that language runs: its pages are laid out to match.
+    pub direction: Direction,
     /// Title of the document, shown in the reader's window and on the first page.
     pub title: String,
     /// The time of the last entry: the only date the file carries.
@@ -39,6 +41,16 @@ pub struct Report {
     pub version: String,
     /// The words the layout itself needs.
     pub words: ReportWords,
+}
+
+/// Which way a language runs.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum Direction {
+    /// From left to right.
+    #[default]
+    LeftToRight,
+    /// From right to left: pages are mirrored, drawings and numbers are not.
+    RightToLeft,
 }
 
 /// A file inside the PDF: data the pages show, for other programs.

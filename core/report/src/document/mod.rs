@@ -9,6 +9,7 @@ mod figure;
 mod flow;
 mod input;
 mod look;
+mod mirror;
 mod pdf;
 mod pdf_draw;
 mod prose;
@@ -16,8 +17,8 @@ mod structure;
 mod table;
 
 pub use input::{
-    Align, Attachment, Block, Business, Column, Fact, Figure, Finding, Paper, Report, ReportWords, Section,
-    SignLine, Signal, Table, Written,
+    Align, Attachment, Block, Business, Column, Direction, Fact, Figure, Finding, Paper, Report, ReportWords,
+    Section, SignLine, Signal, Table, Written,
 };
 pub use pdf::{PdfError, render_pdf};
 

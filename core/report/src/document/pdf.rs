@@ -8,7 +8,7 @@ use krilla::configure::{Accessibility, Archival, ConfigurationBuilder};
 use krilla::destination::XyzDestination;
 use krilla::embed::{AssociationKind, EmbeddedFile, MimeType};
 use krilla::error::KrillaError;
-use krilla::metadata::{DateTime, Metadata};
+use krilla::metadata::{DateTime, Metadata, TextDirection};
 use krilla::outline::{Outline, OutlineNode};
 use krilla::page::PageSettings;
 use krilla::tagging::{
@@ -18,7 +18,7 @@ use krilla::tagging::{
 use krilla::{Document, SerializeSettings};
 
 use super::compose::{Composed, Laid, compose};
-use super::input::{Attachment, Paper, Report, Written};
+use super::input::{Attachment, Direction, Paper, Report, Written};
 use super::pdf_draw::Ink;
 use super::structure::{Kind, NodeId, Tree};
 use crate::scene::Item;
@@ -246,6 +246,10 @@ fn metadata(report: &Report) -> Metadata {
             "{}\n{}\n{}",
             report.title, report.digest, report.written.at_ms
         ))
+        .text_direction(match report.direction {
+            Direction::LeftToRight => TextDirection::LeftToRight,
+            Direction::RightToLeft => TextDirection::RightToLeft,
+        })
         .creation_date(date(report.written));
     if !report.business.name.is_empty() {
         metadata = metadata.authors(vec![report.business.name.clone()]);

@@ -2,8 +2,9 @@
 
 use super::compose::{Composer, head_of};
 use super::flow::{Piece, Run};
-use super::input::{Align, Table};
+use super::input::{Align, Direction, Table};
 use super::look::{Look, SMALL, SMALL_LEADING};
+use super::mirror::turn;
 use super::structure::{Kind, NodeId};
 use crate::diagram::sketch::{Sketch, at, solid};
 use crate::scene::{Anchor, Item, Role, Weight};
@@ -220,7 +221,12 @@ fn cell_item(composer: &mut Composer<'_>, look: Look, place: &Place, line: &str,
             } else {
                 place.x + place.mark - before
             };
-            look.item(x, top, Anchor::Start, line)
+            let item = look.item(x, top, Anchor::Start, line);
+            match composer.report.direction {
+                Direction::LeftToRight => item,
+                // Numbers run from left to right everywhere: their marks stay under each other.
+                Direction::RightToLeft => turn(item, 2.0 * place.x + place.width),
+            }
         }
     }
 }

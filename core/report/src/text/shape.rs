@@ -14,6 +14,7 @@ use super::fonts::{FAMILY, Face, REPLACEMENT};
 use super::kept::{Kept, Setting};
 use super::scripts::{is_all_left, is_japanese, is_korean, kept_apart, script_of};
 use super::shelf::{Extra, Shelf};
+use crate::document::Direction;
 use crate::scene::Weight;
 
 /// Shapes text. Keep one for a whole scene or document: it parses the fonts once.
@@ -21,6 +22,8 @@ pub(crate) struct Typesetter {
     fonts: FontContext,
     scratch: LayoutContext<()>,
     shelf: Shelf,
+    /// The direction of a text that does not run left as a whole.
+    base: BaseDirection,
     extras: Vec<Extra>,
     /// Which face a font of the context is: its blob, and its index in there.
     known: Vec<(u64, u32, FaceId)>,
@@ -88,6 +91,7 @@ impl Typesetter {
             },
             scratch: LayoutContext::new(),
             shelf: Shelf::of(files),
+            base: BaseDirection::Ltr,
             extras: Vec::new(),
             known: Vec::new(),
             lines: Kept::new(),
@@ -99,6 +103,15 @@ impl Typesetter {
             type_.fonts.collection.register_fonts(blob, None);
         }
         type_
+    }
+
+    /// The same for texts of a language that runs this way.
+    pub(crate) fn running(self, direction: Direction) -> Self {
+        let base = match direction {
+            Direction::LeftToRight => BaseDirection::Ltr,
+            Direction::RightToLeft => BaseDirection::Rtl,
+        };
+        Self { base, ..self }
     }
 
     /// The font of a face; `None` only where its file is damaged.
@@ -274,7 +287,7 @@ impl Typesetter {
         builder.set_base_direction(if is_all_left(text) {
             BaseDirection::Rtl
         } else {
-            BaseDirection::Ltr
+            self.base
         });
         builder.push_default(StyleProperty::FontFamily(FontFamily::List(families.into())));
         builder.push_default(StyleProperty::FontSize(size));

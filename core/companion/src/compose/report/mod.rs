@@ -23,6 +23,7 @@ use sha2::{Digest, Sha256};
 use super::finding::{certainty_now, finding_state, headline_now};
 use super::time::date;
 use crate::job::JobView;
+use crate::protocol::Direction;
 use crate::text::{Args, Texts};
 
 /// Media type of the readings.
@@ -57,6 +58,10 @@ pub(crate) fn report(texts: &Texts, job: &JobView, wishes: &ReportWishes<'_>) ->
     }
     Report {
         language: texts.language().tag().to_owned(),
+        direction: match texts.language().direction() {
+            Direction::LeftToRight => holdfast_report::Direction::LeftToRight,
+            Direction::RightToLeft => holdfast_report::Direction::RightToLeft,
+        },
         title: title(texts, job),
         written: Written { at_ms, offset_min },
         business: job
@@ -133,13 +138,14 @@ fn facts(texts: &Texts, job: &JobView, at_ms: i64, offset_min: i32) -> Vec<Fact>
         .first()
         .map(|line| date(texts, line.entry.at_ms, line.entry.offset_min));
     let ended = Some(date(texts, at_ms, offset_min)).filter(|ended| Some(ended) != began.as_ref());
+    let odometer = |typed: &Option<String>| typed.as_deref().map(|typed| texts.odometer(typed));
     // What stands in the title is not said again.
     let label = vehicle.label.clone().filter(|_| vehicle.plate.is_some());
     [
         ("record-label", label),
         ("record-vin", vehicle.vin.clone()),
-        ("record-odometer", vehicle.odometer.clone()),
-        ("record-odometer-out", vehicle.odometer_out.clone()),
+        ("record-odometer", odometer(&vehicle.odometer)),
+        ("record-odometer-out", odometer(&vehicle.odometer_out)),
         ("record-handed-over", vehicle.handed_over.clone()),
         ("record-customer", vehicle.customer.clone()),
         ("report-began", began),
