@@ -12,6 +12,7 @@ struct ScreenView: View {
         content
             .environment(\.layoutDirection, screen.direction == .rightToLeft ? .rightToLeft : .leftToRight)
             .environment(\.locale, Locale(identifier: screen.language))
+            .environment(\.largeFigures, screen.figures == .large && screen.body.isReadWhileWorking)
             // The gesture that goes back, beside the arrow.
             .accessibilityAction(.escape) {
                 if let back = screen.backAction { model.send(back) }
@@ -40,6 +41,16 @@ struct ScreenView: View {
         case .report(let report): ReportView(frame: frame, report: report)
         case .approval(let approval): ApprovalView(frame: frame, approval: approval)
         case .log(let log): LogView(frame: frame, log: log)
+        }
+    }
+}
+
+extension Body {
+    /// Screens whose figures are looked at with both hands busy.
+    fileprivate var isReadWhileWorking: Bool {
+        switch self {
+        case .hold, .meter, .vibration: true
+        default: false
         }
     }
 }

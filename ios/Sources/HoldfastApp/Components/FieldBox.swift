@@ -9,6 +9,7 @@ struct FieldBox: View {
 
     @Environment(HoldfastModel.self) private var model
     @Environment(\.palette) private var palette
+    @Environment(\.largeFigures) private var isLarge
     @FocusState private var isFocused: Bool
     @State private var typed: FieldText
 
@@ -45,7 +46,8 @@ struct FieldBox: View {
     private var entry: some View {
         TextField(text: text, axis: field.keys == .lines ? .vertical : .horizontal) { EmptyView() }
             .lineLimit(field.keys == .lines ? 3...12 : 1...1)
-            .font(style.font)
+            .font(isLarge && field.keys == .number ? TypeStyle.twoMetres.font : style.font)
+            .minimumScaleFactor(isLarge ? 0.1 : 1)
             .foregroundStyle(palette[.ink])
             .tint(palette[.needle])
             .focused($isFocused)

@@ -92,10 +92,11 @@ private struct Gauge: View {
     let scene: Scene
 
     @Environment(HoldfastModel.self) private var model
+    @Environment(\.largeFigures) private var isLarge
 
     var body: some View {
         SceneView(scene: scene, finger: .drags, needleDeg: model.live.needleDeg)
-            .frame(maxWidth: Space.gauge)
+            .frame(maxWidth: isLarge ? Space.smallGauge : Space.gauge)
             .frame(maxWidth: .infinity)
     }
 }
@@ -107,7 +108,7 @@ private struct Running: View {
     var body: some View {
         VStack(spacing: Space.hair) {
             // Both run too fast to be read out; what is to be said comes as a request to speak.
-            Words(model.live.seconds, style: .running, align: .center).accessibilityAddTraits(.updatesFrequently)
+            Figure(text: model.live.seconds, usual: .running).accessibilityAddTraits(.updatesFrequently)
             Words(model.live.cue, style: .heading, align: .center)
         }
         .frame(maxWidth: .infinity)
@@ -120,7 +121,7 @@ private struct UnderTheNeedle: View {
 
     var body: some View {
         VStack(spacing: Space.hair) {
-            Words(model.live.reading, style: .number, align: .center)
+            Figure(text: model.live.reading, usual: .number)
             Words(model.live.cue, style: .heading, align: .center).announced(model.live.cue)
         }
         .frame(maxWidth: .infinity)

@@ -20,6 +20,9 @@ enum Space {
     /// The widest gauge: the words around it have to fit on the screen too.
     static let gauge = 330.0
 
+    /// The widest gauge beside figures for two metres.
+    static let smallGauge = 220.0
+
     /// The widest drawing: on a phone on its side it would leave no room for the words.
     static let drawing = 440.0
 

@@ -1,9 +1,9 @@
 import SwiftUI
 
-/// The sizes of type: six, and no others. They grow with the phone's text size; figures are tabular so that running
-/// numbers don't jump.
+/// The sizes of type: six, and no others, but for figures that are read at two metres. They grow with the phone's text
+/// size; figures are tabular so that running numbers don't jump.
 enum TypeStyle {
-    case small, smallStrong, body, strong, heading, title, number, running
+    case small, smallStrong, body, strong, heading, title, number, running, twoMetres
 
     /// The report's own face, so that the screen and the page look like one thing.
     var font: Font {
@@ -18,13 +18,14 @@ enum TypeStyle {
         case .title: 28
         case .number: 44
         case .running: 96
+        case .twoMetres: 190
         }
     }
 
     private var face: String {
         switch self {
         case .small, .body: Face.regular
-        case .smallStrong, .strong, .heading, .title, .number, .running: Face.bold
+        case .smallStrong, .strong, .heading, .title, .number, .running, .twoMetres: Face.bold
         }
     }
 }

@@ -25,6 +25,7 @@ extension View {
     public func multilineTextAlignment(_ alignment: TextAlignment) -> some View { self }
     public func fixedSize(horizontal: Bool, vertical: Bool) -> some View { self }
     public func underline(_ isActive: Bool = true) -> some View { self }
+    public func minimumScaleFactor(_ factor: Double) -> some View { self }
     public func lineLimit(_ limit: ClosedRange<Int>) -> some View { self }
     public func buttonStyle(_ style: PlainButtonStyle) -> some View { self }
     public func disabled(_ disabled: Bool) -> some View { self }
