@@ -23,6 +23,7 @@ import androidx.compose.ui.unit.LayoutDirection
 import holdfast.core.Action
 import holdfast.core.Body
 import holdfast.core.Direction
+import holdfast.core.FigureSize
 import holdfast.core.Live
 import holdfast.core.Screen
 import holdfast.ui.bridge.HoldfastModel
@@ -44,6 +45,7 @@ import holdfast.ui.screens.repaired.RepairedBody
 import holdfast.ui.screens.report.ReportBody
 import holdfast.ui.screens.test.TestBody
 import holdfast.ui.screens.yesno.YesNoBody
+import holdfast.ui.theme.LocalLargeFigures
 import holdfast.ui.theme.Space
 import holdfast.ui.theme.Theme
 import kotlinx.coroutines.flow.StateFlow
@@ -79,8 +81,13 @@ fun ScreenView(screen: Screen, live: StateFlow<Live>, send: (Action) -> Unit) {
         Direction.LEFT_TO_RIGHT -> LayoutDirection.Ltr
         Direction.RIGHT_TO_LEFT -> LayoutDirection.Rtl
     }
-    CompositionLocalProvider(LocalLayoutDirection provides direction) { BodyView(screen, live, send) }
+    val large = screen.figures == FigureSize.LARGE && screen.body.isReadWhileWorking()
+    CompositionLocalProvider(LocalLayoutDirection provides direction, LocalLargeFigures provides large) {
+        BodyView(screen, live, send)
+    }
 }
+
+private fun Body.isReadWhileWorking() = this is Body.Hold || this is Body.Meter || this is Body.Vibration
 
 @Composable
 private fun BodyView(screen: Screen, live: StateFlow<Live>, send: (Action) -> Unit) {

@@ -15,7 +15,9 @@ internal class Buzzer(context: Context) {
         val times = when (pattern) {
             Buzz.TICK -> longArrayOf(0, 40)
             Buzz.DONE -> longArrayOf(0, 60, 90, 60)
+            Buzz.START -> longArrayOf(0, 60, 90, 60, 90, 60)
             Buzz.READ_NOW -> longArrayOf(0, 700)
+            Buzz.END -> longArrayOf(0, 400, 200, 400)
             Buzz.ALARM -> longArrayOf(0, 500, 200, 500, 200, 500)
         }
         vibrator?.vibrate(VibrationEffect.createWaveform(times, -1))

@@ -4,6 +4,7 @@ import androidx.compose.foundation.background
 import androidx.compose.foundation.border
 import androidx.compose.foundation.layout.Arrangement
 import androidx.compose.foundation.layout.Box
+import androidx.compose.foundation.layout.BoxWithConstraints
 import androidx.compose.foundation.layout.Column
 import androidx.compose.foundation.layout.Row
 import androidx.compose.foundation.layout.defaultMinSize
@@ -18,25 +19,33 @@ import androidx.compose.runtime.mutableStateOf
 import androidx.compose.runtime.remember
 import androidx.compose.runtime.setValue
 import androidx.compose.ui.Alignment
+import androidx.compose.ui.ExperimentalComposeUiApi
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.focus.onFocusChanged
 import androidx.compose.ui.graphics.SolidColor
+import androidx.compose.ui.semantics.LiveRegionMode
 import androidx.compose.ui.semantics.contentDescription
 import androidx.compose.ui.semantics.error
+import androidx.compose.ui.semantics.invisibleToUser
+import androidx.compose.ui.semantics.liveRegion
 import androidx.compose.ui.semantics.semantics
 import androidx.compose.ui.text.TextStyle
 import androidx.compose.ui.text.input.ImeAction
 import androidx.compose.ui.text.input.KeyboardCapitalization
 import androidx.compose.ui.text.input.KeyboardType
+import androidx.compose.ui.unit.Dp
 import androidx.compose.ui.unit.dp
 import holdfast.core.Action
 import holdfast.core.Field
 import holdfast.core.Keys
 import holdfast.core.Role
+import holdfast.ui.theme.LocalLargeFigures
 import holdfast.ui.theme.Space
 import holdfast.ui.theme.Theme
+import holdfast.ui.theme.fitted
 
 /** Something to type: what is asked, the box with its unit, then the problem or the help. */
+@OptIn(ExperimentalComposeUiApi::class)
 @Composable
 fun FieldBox(
     field: Field,
@@ -53,7 +62,8 @@ fun FieldBox(
         else -> palette.ink
     }
     Column(modifier.fillMaxWidth(), Arrangement.spacedBy(Space.hair)) {
-        Words(field.label, style = Theme.type.strong)
+        // The box bears the same words for a screen reader.
+        Words(field.label, Modifier.semantics { invisibleToUser() }, Theme.type.strong)
         Row(
             Modifier
                 .fillMaxWidth()
@@ -63,22 +73,24 @@ fun FieldBox(
             Arrangement.spacedBy(Space.small),
             Alignment.CenterVertically,
         ) {
-            Entry(
-                field,
-                style,
-                send,
-                Modifier
-                    .weight(1f)
-                    .onFocusChanged { focused = it.isFocused }
-                    .semantics {
-                        contentDescription = field.label
-                        wrong?.let { error(it) }
-                    },
-            )
+            BoxWithConstraints(Modifier.weight(1f)) {
+                Entry(
+                    field,
+                    if (LocalLargeFigures.current && field.keys == Keys.NUMBER) large(field.value, maxWidth) else style,
+                    send,
+                    Modifier
+                        .fillMaxWidth()
+                        .onFocusChanged { focused = it.isFocused }
+                        .semantics {
+                            contentDescription = field.label
+                            wrong?.let { error(it) }
+                        },
+                )
+            }
             if (field.unit.isNotEmpty()) Words(field.unit, style = Theme.type.heading, colour = palette.quietInk)
         }
         if (wrong != null) {
-            Words(wrong, style = Theme.type.small, colour = palette[Role.DANGER])
+            Words(wrong, Modifier.semantics { liveRegion = LiveRegionMode.Polite }, Theme.type.small, palette[Role.DANGER])
         } else {
             QuietWords(field.hint)
         }
@@ -125,6 +137,12 @@ private fun Entry(field: Field, style: TextStyle, send: (Action) -> Unit, modifi
         },
     )
 }
+
+/** A figure for two metres: as large as its box lets, and no larger than four digits would be. */
+@Composable
+private fun large(value: String, width: Dp): TextStyle = fitted(value.ifEmpty { FEWEST }.padEnd(FEWEST.length, '0'), width)
+
+private const val FEWEST = "0000"
 
 /** Numbers and codes are to be read at arm's length; sentences need room. */
 @Composable

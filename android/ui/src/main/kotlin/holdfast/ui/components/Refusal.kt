@@ -15,6 +15,7 @@ import androidx.compose.runtime.Composable
 import androidx.compose.ui.Alignment
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.semantics.LiveRegionMode
+import androidx.compose.ui.semantics.Role
 import androidx.compose.ui.semantics.liveRegion
 import androidx.compose.ui.semantics.semantics
 import holdfast.ui.theme.Space
@@ -28,7 +29,7 @@ fun Refusal(words: String, dismiss: () -> Unit) {
             .fillMaxWidth()
             .background(Theme.palette.ink)
             .windowInsetsPadding(WindowInsets.safeDrawing.only(WindowInsetsSides.Top + WindowInsetsSides.Horizontal))
-            .clickable(onClick = dismiss)
+            .clickable(role = Role.Button, onClick = dismiss)
             .defaultMinSize(minHeight = Space.target)
             .padding(Space.margin)
             .semantics { liveRegion = LiveRegionMode.Assertive },

@@ -17,6 +17,7 @@ import androidx.compose.foundation.layout.WindowInsets
 import androidx.compose.foundation.layout.fillMaxHeight
 import androidx.compose.foundation.layout.fillMaxSize
 import androidx.compose.foundation.layout.fillMaxWidth
+import androidx.compose.foundation.layout.heightIn
 import androidx.compose.foundation.layout.padding
 import androidx.compose.foundation.layout.safeDrawing
 import androidx.compose.foundation.layout.size
@@ -32,15 +33,20 @@ import androidx.compose.runtime.staticCompositionLocalOf
 import androidx.compose.ui.Alignment
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.draw.clip
+import androidx.compose.ui.draw.scale
 import androidx.compose.ui.geometry.Offset
 import androidx.compose.ui.graphics.StrokeCap
+import androidx.compose.ui.platform.LocalLayoutDirection
 import androidx.compose.ui.semantics.LiveRegionMode
 import androidx.compose.ui.semantics.Role
 import androidx.compose.ui.semantics.contentDescription
 import androidx.compose.ui.semantics.heading
+import androidx.compose.ui.semantics.isTraversalGroup
 import androidx.compose.ui.semantics.liveRegion
 import androidx.compose.ui.semantics.paneTitle
 import androidx.compose.ui.semantics.semantics
+import androidx.compose.ui.unit.Dp
+import androidx.compose.ui.unit.LayoutDirection
 import androidx.compose.ui.unit.dp
 import holdfast.core.Action
 import holdfast.core.Button
@@ -73,6 +79,7 @@ fun ScreenFrame(
             .windowInsetsPadding(WindowInsets.safeDrawing)
             .semantics { paneTitle = frame.spoken.ifEmpty { frame.title } },
     ) {
+        val most = maxHeight * FOOT_SHARE
         if (maxHeight < Space.low && maxWidth > maxHeight) {
             CompositionLocalProvider(LocalLow provides true) {
                 Row(Modifier.fillMaxSize()) {
@@ -87,7 +94,7 @@ fun ScreenFrame(
             Column(Modifier.fillMaxSize(), horizontalAlignment = Alignment.CenterHorizontally) {
                 Top(frame, send)
                 Page(frame, scroll, send, Modifier.weight(1f), content)
-                if (footer != null) Foot(footer)
+                if (footer != null) Foot(most, footer)
             }
         }
     }
@@ -101,7 +108,7 @@ private fun Page(
     modifier: Modifier,
     content: @Composable ColumnScope.() -> Unit,
 ) {
-    Column(modifier.fillMaxWidth().verticalScroll(scroll), horizontalAlignment = Alignment.CenterHorizontally) {
+    Column(modifier.fillMaxWidth().readTogether().verticalScroll(scroll), horizontalAlignment = Alignment.CenterHorizontally) {
         Column(
             Modifier
                 .widthIn(max = Space.column)
@@ -118,12 +125,21 @@ private fun Page(
     }
 }
 
+/** With large type the ways on scroll by themselves rather than leave the page no room. */
+private const val FOOT_SHARE = 0.6f
+
 /** The ways on, where a thumb is when the phone stands upright. */
 @Composable
-private fun Foot(footer: @Composable ColumnScope.() -> Unit) {
+private fun Foot(most: Dp, footer: @Composable ColumnScope.() -> Unit) {
     Rule()
     Column(
-        Modifier.widthIn(max = Space.column).fillMaxWidth().padding(Space.margin, Space.step),
+        Modifier
+            .widthIn(max = Space.column)
+            .fillMaxWidth()
+            .heightIn(max = most)
+            .readTogether()
+            .verticalScroll(rememberScrollState())
+            .padding(Space.margin, Space.step),
         Arrangement.spacedBy(Space.small),
         content = footer,
     )
@@ -133,16 +149,23 @@ private fun Foot(footer: @Composable ColumnScope.() -> Unit) {
 @Composable
 private fun Side(footer: @Composable ColumnScope.() -> Unit) {
     Column(
-        Modifier.width(Space.side).fillMaxHeight().verticalScroll(rememberScrollState()).padding(Space.margin, Space.step),
+        Modifier.width(Space.side).fillMaxHeight().readTogether().verticalScroll(rememberScrollState()).padding(Space.margin, Space.step),
         Arrangement.spacedBy(Space.small, Alignment.CenterVertically),
         content = footer,
     )
 }
 
+/** A screen reader goes through all of this before it goes on to what stands beside or below. */
+private fun Modifier.readTogether() = semantics { isTraversalGroup = true }
+
 @Composable
 private fun Top(frame: Frame, send: (Action) -> Unit) {
     Row(
-        Modifier.widthIn(max = Space.column).fillMaxWidth().padding(start = Space.hair, end = Space.margin, top = Space.hair),
+        Modifier
+            .widthIn(max = Space.column)
+            .fillMaxWidth()
+            .readTogether()
+            .padding(start = Space.hair, end = Space.margin, top = Space.hair),
         Arrangement.spacedBy(Space.hair),
         Alignment.CenterVertically,
     ) {
@@ -159,9 +182,12 @@ private fun Top(frame: Frame, send: (Action) -> Unit) {
 @Composable
 private fun BackArrow(back: Button, send: (Action) -> Unit) {
     val ink = Theme.palette.ink
+    // The way back points to where reading begins.
+    val mirrored = if (LocalLayoutDirection.current == LayoutDirection.Rtl) -1f else 1f
     Canvas(
         Modifier
             .size(Space.target)
+            .scale(mirrored, 1f)
             .clip(Space.corner)
             .clickable(enabled = back.whyNot == null, role = Role.Button) { send(back.action) }
             .semantics { contentDescription = back.label },

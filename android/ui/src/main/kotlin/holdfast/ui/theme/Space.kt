@@ -20,6 +20,9 @@ object Space {
     /** The widest gauge: the words around it have to fit on the screen too. */
     val gauge = 330.dp
 
+    /** The widest gauge beside figures for two metres. */
+    val smallGauge = 220.dp
+
     /** The widest drawing: on a phone on its side it would leave no room for the words. */
     val drawing = 440.dp
 

@@ -11,6 +11,7 @@ import holdfast.core.ChoiceKind
 import holdfast.core.ChoiceOption
 import holdfast.core.Direction
 import holdfast.core.Field
+import holdfast.core.FigureSize
 import holdfast.core.FieldId
 import holdfast.core.Frame
 import holdfast.core.Keys
@@ -25,8 +26,13 @@ import holdfast.core.Signal
 /** A screen worth seeing, under a name. All words are invented. */
 data class State(val name: String, val screen: Screen)
 
-internal fun state(name: String, title: String, body: Body, frame: Frame = frame(title)) =
-    State(name, Screen(1uL, "en-US", Direction.LEFT_TO_RIGHT, frame, body))
+internal fun state(
+    name: String,
+    title: String,
+    body: Body,
+    frame: Frame = frame(title),
+    figures: FigureSize = FigureSize.USUAL,
+) = State(name, Screen(1uL, "en-US", Direction.LEFT_TO_RIGHT, figures, frame, body))
 
 internal fun frame(title: String, back: Boolean = true) = Frame(
     title = title,

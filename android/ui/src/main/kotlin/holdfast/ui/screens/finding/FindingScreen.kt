@@ -52,7 +52,7 @@ fun FindingBody(frame: Frame, finding: FindingScreen, send: (Action) -> Unit) {
 @Composable
 private fun Reasons(sign: String, lines: List<String>, role: Role) {
     if (lines.isEmpty()) return
-    Row(Modifier.fillMaxWidth().height(IntrinsicSize.Min), Arrangement.spacedBy(Space.step)) {
+    Row(Modifier.fillMaxWidth().height(IntrinsicSize.Min).semantics(mergeDescendants = true) {}, Arrangement.spacedBy(Space.step)) {
         Words(sign, Modifier.width(24.dp), Theme.type.title, Theme.palette[role], TextAlign.Center)
         Box(Modifier.width(4.dp).fillMaxHeight().background(Theme.palette[role]))
         Column(Modifier.weight(1f), Arrangement.spacedBy(Space.small)) { lines.forEach { Words(it) } }

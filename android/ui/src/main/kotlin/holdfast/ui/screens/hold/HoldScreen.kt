@@ -1,6 +1,7 @@
 package holdfast.ui.screens.hold
 
 import androidx.compose.foundation.layout.Box
+import androidx.compose.foundation.layout.BoxWithConstraints
 import androidx.compose.foundation.layout.Column
 import androidx.compose.foundation.layout.ColumnScope
 import androidx.compose.foundation.layout.Row
@@ -15,8 +16,8 @@ import androidx.compose.ui.Modifier
 import androidx.compose.ui.semantics.LiveRegionMode
 import androidx.compose.ui.semantics.liveRegion
 import androidx.compose.ui.semantics.semantics
+import androidx.compose.ui.text.TextStyle
 import androidx.compose.ui.text.style.TextAlign
-import androidx.compose.ui.unit.dp
 import holdfast.core.Action
 import holdfast.core.Frame
 import holdfast.core.HoldPhase
@@ -30,8 +31,10 @@ import holdfast.ui.components.Words
 import holdfast.ui.components.splitButtons
 import holdfast.ui.scene.Finger
 import holdfast.ui.scene.SceneView
+import holdfast.ui.theme.LocalLargeFigures
 import holdfast.ui.theme.Space
 import holdfast.ui.theme.Theme
+import holdfast.ui.theme.fitted
 import kotlinx.coroutines.flow.StateFlow
 
 /** A vacuum hold test: one big gauge, one thing to do. */
@@ -52,21 +55,21 @@ fun HoldBody(frame: Frame, hold: HoldScreen, live: StateFlow<Live>, send: (Actio
             is HoldPhase.Watch -> Around(
                 above = {
                     Running(live)
-                    Words(phase.prompt, Modifier.fillMaxWidth(), align = TextAlign.Center)
+                    Words(phase.prompt, Modifier.fillMaxWidth().announced(), align = TextAlign.Center)
                 },
                 gauge = { Gauge(hold, live, send) },
                 below = {},
             )
             is HoldPhase.Read -> Around(
                 above = {
-                    Words(phase.prompt, style = Theme.type.heading)
+                    Words(phase.prompt, Modifier.announced(), Theme.type.heading)
                     FieldBox(phase.field, send, style = Theme.type.number)
                 },
                 gauge = { Gauge(hold, live, send) },
                 below = { phase.others.forEach { WideButton(it, send) } },
             )
             is HoldPhase.Interrupted -> {
-                Words(phase.text, style = Theme.type.heading)
+                Words(phase.text, Modifier.announced(), Theme.type.heading)
                 SceneView(hold.gauge, send)
             }
         }
@@ -110,7 +113,7 @@ private fun Gauge(hold: HoldScreen, live: StateFlow<Live>, send: (Action) -> Uni
         SceneView(
             hold.gauge,
             send,
-            Modifier.widthIn(max = Space.gauge),
+            Modifier.widthIn(max = if (LocalLargeFigures.current) Space.smallGauge else Space.gauge),
             Finger.Drags(send),
             needleDeg = { now.value.needleDeg },
         )
@@ -122,8 +125,9 @@ private fun Gauge(hold: HoldScreen, live: StateFlow<Live>, send: (Action) -> Uni
 private fun Running(live: StateFlow<Live>) {
     val now by live.collectAsState()
     Column(Modifier.fillMaxWidth(), horizontalAlignment = Alignment.CenterHorizontally) {
-        Words(now.seconds, style = Theme.type.running, align = TextAlign.Center)
-        Cue(now.cue)
+        Figure(now.seconds, Theme.type.running)
+        // It changes each second: a screen reader would never come to an end. The core says what is left aloud.
+        Words(now.cue, style = Theme.type.heading, align = TextAlign.Center)
     }
 }
 
@@ -132,18 +136,23 @@ private fun Running(live: StateFlow<Live>) {
 private fun UnderTheNeedle(live: StateFlow<Live>) {
     val now by live.collectAsState()
     Column(Modifier.fillMaxWidth(), horizontalAlignment = Alignment.CenterHorizontally) {
-        Words(now.reading, style = Theme.type.number, align = TextAlign.Center)
-        Cue(now.cue)
+        Figure(now.reading, Theme.type.number)
+        Words(now.cue, Modifier.announced(), Theme.type.heading, align = TextAlign.Center)
     }
 }
 
+/** A figure in its usual type, or as large as there is room. */
 @Composable
-private fun Cue(cue: String) = Words(
-    cue,
-    Modifier.semantics { liveRegion = LiveRegionMode.Polite },
-    Theme.type.heading,
-    align = TextAlign.Center,
-)
+private fun Figure(figure: String, usual: TextStyle) {
+    if (LocalLargeFigures.current) {
+        BoxWithConstraints { Words(figure, style = fitted(figure, maxWidth), align = TextAlign.Center) }
+    } else {
+        Words(figure, style = usual, align = TextAlign.Center)
+    }
+}
+
+/** A screen reader says it when it appears or changes. */
+private fun Modifier.announced() = semantics { liveRegion = LiveRegionMode.Polite }
 
 @Composable
 private fun Strokes(pump: HoldPhase.Pump, send: (Action) -> Unit) {

@@ -5,6 +5,9 @@ import androidx.compose.foundation.layout.Column
 import androidx.compose.foundation.layout.fillMaxWidth
 import androidx.compose.runtime.Composable
 import androidx.compose.ui.Modifier
+import androidx.compose.ui.semantics.LiveRegionMode
+import androidx.compose.ui.semantics.liveRegion
+import androidx.compose.ui.semantics.semantics
 import holdfast.core.Action
 import holdfast.core.TestStage
 import holdfast.ui.components.FormItemView
@@ -21,7 +24,7 @@ import holdfast.ui.theme.Theme
 @Composable
 internal fun ResultHead(result: TestStage.Result) {
     MarkView(result.mark, style = Theme.type.title)
-    Words(result.sentence, style = Theme.type.heading)
+    Words(result.sentence, Modifier.semantics { liveRegion = LiveRegionMode.Polite }, Theme.type.heading)
     Words(result.meaning)
 }
 
