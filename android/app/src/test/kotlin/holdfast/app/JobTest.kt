@@ -1,5 +1,6 @@
 package holdfast.app
 
+import android.provider.Settings
 import androidx.compose.ui.test.hasText
 import androidx.compose.ui.test.junit4.createAndroidComposeRule
 import androidx.test.core.app.ApplicationProvider
@@ -11,6 +12,7 @@ import holdfast.ui.demo.Deed
 import holdfast.ui.demo.DemoPerson
 import org.junit.Assert.assertEquals
 import org.junit.Assert.assertTrue
+import org.junit.Before
 import org.junit.Rule
 import org.junit.Test
 import org.junit.runner.RunWith
@@ -28,6 +30,13 @@ class JobTest {
     private val hand by lazy { Hand(rule, app) }
     private val person = DemoPerson()
     private val seen = mutableSetOf<String>()
+
+    /** As somebody has it whom moving pictures make ill: the whole job has to work without. */
+    @Before
+    fun stand_still() {
+        Settings.Global.putFloat(app.contentResolver, Settings.Global.ANIMATOR_DURATION_SCALE, 0f)
+        Settings.Global.putFloat(app.contentResolver, Settings.Global.TRANSITION_ANIMATION_SCALE, 0f)
+    }
 
     @Test
     fun a_job_from_complaint_to_shared_report() {
@@ -72,7 +81,7 @@ class JobTest {
     }
 
     private fun keep(screen: Screen) {
-        val troubles = rule.outOfReach()
+        val troubles = rule.outOfReach() + rule.cutOff() + rule.unheard(rightToLeft = false)
         assertEquals("${screen.frame.title}: $troubles", 0, troubles.size)
         val name = "job/%02d-%s".format(seen.size, screen.phase().replace('/', '-').lowercase())
         Golden.keep(name, picture(rule.activity))

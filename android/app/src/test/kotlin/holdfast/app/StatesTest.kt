@@ -1,7 +1,5 @@
 package holdfast.app
 
-import android.content.ComponentName
-import android.content.pm.ActivityInfo
 import androidx.activity.ComponentActivity
 import androidx.activity.enableEdgeToEdge
 import androidx.compose.runtime.CompositionLocalProvider
@@ -18,7 +16,6 @@ import androidx.compose.ui.test.junit4.createAndroidComposeRule
 import androidx.compose.ui.test.onRoot
 import androidx.compose.ui.test.performSemanticsAction
 import androidx.compose.ui.unit.Density
-import androidx.test.core.app.ApplicationProvider
 import holdfast.core.Body
 import holdfast.core.Live
 import holdfast.ui.ScreenView
@@ -31,11 +28,9 @@ import org.junit.Assert.assertEquals
 import org.junit.Before
 import org.junit.Rule
 import org.junit.Test
-import org.junit.rules.ExternalResource
 import org.junit.rules.RuleChain
 import org.junit.runner.RunWith
 import org.robolectric.RobolectricTestRunner
-import org.robolectric.Shadows.shadowOf
 import org.robolectric.annotation.Config
 
 /** Every screen in every state worth seeing: drawn by day, by night and with large type, and within reach. */
@@ -87,7 +82,7 @@ class StatesTest {
             look = Look(state, light, fontScale)
             live.value = (state.screen.body as? Body.Hold)?.hold?.live ?: Live("", 0f, "", "")
             rule.waitForIdle()
-            val reach = rule.outOfReach().map { "${state.name}: $it" }
+            val reach = (rule.outOfReach() + rule.cutOff() + rule.unheard(rightToLeft = false)).map { "${state.name}: $it" }
             listOfNotNull(Golden.check("$folder/${state.name}", picture(rule.activity))) + endOf(folder, state) + reach
         }.joinToString("\n")
 
@@ -106,18 +101,3 @@ class StatesTest {
 }
 
 private data class Look(val state: State, val light: Light, val fontScale: Float)
-
-/** Makes the plain activity that hosts the states known to the system, with the app's theme. */
-private class KnownActivity : ExternalResource() {
-    override fun before() {
-        val app = ApplicationProvider.getApplicationContext<android.app.Application>()
-        val name = ComponentName(app, ComponentActivity::class.java)
-        val info = ActivityInfo().apply {
-            packageName = name.packageName
-            this.name = name.className
-            theme = R.style.Holdfast
-            exported = true
-        }
-        shadowOf(app.packageManager).addOrUpdateActivity(info)
-    }
-}
