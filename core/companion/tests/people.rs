@@ -76,7 +76,7 @@ fn a_phone_of_the_united_states_asks_in_feet_and_fahrenheit_and_stores_si() {
     phone.type_in(FieldId::Altitude, "5,280");
     phone.type_in(FieldId::AirTemperature, "68");
     phone.send(Action::Confirm);
-    let place = phone.core.situation().expect("a situation").place.clone();
+    let place = phone.core.situation().expect("a situation").place;
     assert!((place.altitude_m.expect("an altitude") - 1_609.344).abs() < 1e-9);
     assert!((place.air_c - 20.0).abs() < 1e-9);
     // What was typed stays in the log, with its unit.

@@ -83,8 +83,8 @@ impl EverydayUnit {
             return figure;
         }
         match (self.is_temperature(), to.is_temperature()) {
-            (true, true) => to.from_kelvin(self.to_kelvin(figure)),
-            (false, false) => to.from_metres(self.to_metres(figure)),
+            (true, true) => to.of_kelvin(self.to_kelvin(figure)),
+            (false, false) => to.of_metres(self.to_metres(figure)),
             _ => f64::NAN,
         }
     }
@@ -101,7 +101,7 @@ impl EverydayUnit {
         temperature.get::<kelvin>()
     }
 
-    fn from_kelvin(self, figure: f64) -> f64 {
+    fn of_kelvin(self, figure: f64) -> f64 {
         let temperature = ThermodynamicTemperature::new::<kelvin>(figure);
         match self {
             Self::Fahrenheit => temperature.get::<degree_fahrenheit>(),
@@ -121,7 +121,7 @@ impl EverydayUnit {
         length.get::<meter>()
     }
 
-    fn from_metres(self, figure: f64) -> f64 {
+    fn of_metres(self, figure: f64) -> f64 {
         let length = Length::new::<meter>(figure);
         match self {
             Self::Kilometre => length.get::<kilometer>(),

@@ -33,7 +33,7 @@ pub fn fold(job: JobId, entries: &[Entry]) -> JobState {
         );
         let holds = match &standing {
             Standing::Stands => Some(&content),
-            Standing::CorrectedBy { instead, .. } => Some(instead),
+            Standing::CorrectedBy { instead, .. } => Some(instead.as_ref()),
             Standing::UndoneBy { .. } => None,
         };
         if let (false, Some(Content::Known(payload))) = (is_change, holds) {

@@ -15,7 +15,7 @@ pub enum Standing {
         /// The correction that won.
         by: EntryKey,
         /// What holds instead.
-        instead: Content,
+        instead: Box<Content>,
     },
     /// It was taken back.
     UndoneBy {
@@ -66,7 +66,7 @@ fn effect((changer, content): &(&Entry, Content), standing: &Standing) -> Option
         }
         (Content::Known(Payload::Correction(correction)), _) => Some(Standing::CorrectedBy {
             by,
-            instead: correction.content(),
+            instead: Box::new(correction.content()),
         }),
         _ => None,
     }

@@ -73,7 +73,7 @@ fn correction_holds_instead_and_both_stay_in_the_record() {
         state.record[0].standing,
         Standing::CorrectedBy {
             by: key(2),
-            instead: Content::Known(note("rear"))
+            instead: Box::new(Content::Known(note("rear")))
         }
     );
 }
@@ -126,7 +126,7 @@ fn correction_from_a_newer_version_takes_the_old_reading_out_and_is_shown_as_new
         state.record[0].standing,
         Standing::CorrectedBy {
             by: key(2),
-            instead: Content::Newer
+            instead: Box::new(Content::Newer)
         }
     );
 }
