@@ -171,6 +171,7 @@ fn cut(network: &Network, draw: &mut Draw) -> Problem {
         enough: 0.95,
         explained: 0.5,
         wrong_minutes: 240.0,
+        undecided_minutes: 0.0,
     }
 }
 

@@ -161,6 +161,7 @@ fn certain(p: &[f64], minutes: &[f64]) -> Problem {
         enough: 1.0 - 1e-9,
         explained: 0.5,
         wrong_minutes: 1e6,
+        undecided_minutes: 0.0,
     }
 }
 

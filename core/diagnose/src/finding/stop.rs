@@ -52,13 +52,14 @@ impl Reasoned<'_> {
         // A part that may not explain the complaint is not the end while something can still be tested; a sound circuit
         // explains nothing by itself.
         let explains = remedy == Remedy::Nothing || explained.is_none_or(|share| share >= SURELY_EXPLAINED);
-        let to_prove = if enough && explains && remedy != Remedy::Nothing {
+        let blames = enough && explains && remedy != Remedy::Nothing;
+        let to_prove = if blames || remedy == Remedy::Tester {
             self.to_prove()
         } else {
             None
         };
         let met = enough && explains && to_prove.is_none();
-        let exhausted = !met && !self.can_change();
+        let exhausted = !met && to_prove.is_none() && !self.can_change();
         let doubt = self.doubt(&remedy, sure, met || exhausted);
         let settled = doubt.is_none();
         let ids = |parts: Vec<usize>| parts.into_iter().map(|n| self.id(n)).collect();

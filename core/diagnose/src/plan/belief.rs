@@ -172,7 +172,7 @@ impl<'p> Numbers<'p> {
 
     /// What giving up is expected to cost, min.
     pub fn give_up(&self, stand: &Stand) -> f64 {
-        self.problem.wrong_minutes * (1.0 - stand.best)
+        self.problem.undecided_minutes + self.problem.wrong_minutes * (1.0 - stand.best)
     }
 
     /// What is expected to be spent less when a test is done and then it is given up, or ended, min; its own minutes counted.

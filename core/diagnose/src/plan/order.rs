@@ -17,6 +17,7 @@ pub(crate) struct PlanData {
     textbook: Vec<Entry>,
     pub change_minutes: ChangeMinutes,
     pub wrong_repair_minutes: f64,
+    pub wrong_trial_minutes: f64,
     pub undecided_minutes: f64,
     pub look_again: LookAgain,
 }

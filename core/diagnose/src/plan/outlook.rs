@@ -107,7 +107,8 @@ impl Outlook {
                 situation.confidence
             },
             explained: SURELY_EXPLAINED,
-            wrong_minutes: data().undecided_minutes,
+            wrong_minutes: data().wrong_trial_minutes,
+            undecided_minutes: data().undecided_minutes,
         };
         Self {
             specs: left,

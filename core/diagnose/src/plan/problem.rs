@@ -6,7 +6,7 @@ use serde::{Deserialize, Serialize};
 ///
 /// One of the states is the case. Tests are done one after the other, each once, until one decision is right with a
 /// probability of at least `enough`. Whoever gives up before pays `wrong_minutes` times the probability that the best
-/// decision is wrong or does not explain the complaint. Asked for is the least expected sum of minutes.
+/// decision is wrong or does not explain the complaint, and `undecided_minutes`. Asked for is the least expected sum of minutes.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Problem {
     /// What can be the case.
@@ -25,6 +25,8 @@ pub struct Problem {
     pub explained: f64,
     /// Minutes that a wrong decision costs.
     pub wrong_minutes: f64,
+    /// Minutes that it costs to end without a decision, whatever it would be.
+    pub undecided_minutes: f64,
 }
 
 /// One thing that can be the case.

@@ -204,15 +204,15 @@ impl Search<'_> {
             return spend(0.0, give_up);
         }
         if reach < RARE || self.left == 0 {
+            // The tests left tell no more than all of them together; for the rest it is given up.
             let told: f64 = rated.iter().map(|r| r.bits).sum();
-            if told < stand.open - SETTLED {
-                return spend(0.0, give_up);
-            }
-            let minutes = first.minutes + SLOWER * stand.open / self.rate;
-            return if give_up < minutes {
+            let share = (told / (stand.open - SETTLED).max(f64::MIN_POSITIVE)).clamp(0.0, 1.0);
+            let minutes = first.minutes + share * SLOWER * stand.open / self.rate;
+            let wrong = (1.0 - share) * give_up;
+            return if give_up < minutes + wrong {
                 spend(0.0, give_up)
             } else {
-                spend(minutes, 0.0)
+                spend(minutes, wrong)
             };
         }
         let left: Vec<usize> = rated.iter().map(|r| r.test).collect();

@@ -81,6 +81,7 @@ fn problem(random: &mut Random) -> Problem {
         enough: 0.95,
         explained: 0.65,
         wrong_minutes: 120.0,
+        undecided_minutes: 0.0,
     }
 }
 
@@ -96,7 +97,7 @@ fn spent(
         return 0.0;
     }
     let Some(test) = choose(belief, left) else {
-        return numbers.problem.wrong_minutes * (1.0 - stand.best);
+        return numbers.give_up(&stand);
     };
     let others: Vec<usize> = left.iter().copied().filter(|t| *t != test).collect();
     let after = numbers.after(belief, test).into_iter();
@@ -120,7 +121,7 @@ fn least(numbers: &Numbers<'_>, belief: &Belief, left: &[usize]) -> f64 {
             .sum();
         numbers.minutes(belief, *test) + then
     };
-    let give_up = numbers.problem.wrong_minutes * (1.0 - stand.best);
+    let give_up = numbers.give_up(&stand);
     left.iter().map(with).fold(give_up, f64::min)
 }
 
@@ -129,13 +130,13 @@ fn greedy(numbers: &Numbers<'_>, belief: &Belief, left: &[usize]) -> Option<usiz
     let stand = numbers.stand(belief);
     let rate = |t: &usize| numbers.bits(belief, &stand, *t) / numbers.minutes(belief, *t);
     let best = left.iter().max_by(|a, b| rate(a).total_cmp(&rate(b)))?;
-    let give_up = numbers.problem.wrong_minutes * (1.0 - stand.best);
+    let give_up = numbers.give_up(&stand);
     (rate(best) > 1e-4 && give_up > numbers.minutes(belief, *best)).then_some(*best)
 }
 
 fn looking_ahead(numbers: &Numbers<'_>, belief: &Belief, left: &[usize]) -> Option<usize> {
     let stand = numbers.stand(belief);
-    let give_up = numbers.problem.wrong_minutes * (1.0 - stand.best);
+    let give_up = numbers.give_up(&stand);
     let best = choices(numbers, belief, &stand, left).into_iter().next()?;
     (best.expected() < give_up).then_some(best.test)
 }
