@@ -5,15 +5,27 @@ use serde_json::json;
 use super::tests::Known;
 use crate::{Next, Policy};
 
-#[test]
-fn a_reading_that_goes_badly_with_the_others_is_looked_at_again_at_once() {
+/// Vacuum comes to the valve's outlet.
+fn fed() -> Known {
     let mut known = Known::sound();
     known.read(
         "delivered",
         &json!({"gauge": 18.5, "unit": "inHg", "seconds": 1.5}),
     );
+    known
+}
+
+/// It comes through the hose that is then said to be blocked.
+fn odd() -> Known {
+    let mut known = fed();
     known.read("shake", &json!({"on_0_3": 1, "off_0_3": 3}));
     known.read("flow:outlet_hose", &json!({"free": false}));
+    known
+}
+
+#[test]
+fn a_reading_that_goes_badly_with_the_others_is_looked_at_again_at_once() {
+    let known = odd();
     let Next::LookAgain { id, minutes, .. } = known.next(Policy::Guided) else {
         panic!("vacuum came through the hose that is now said to be blocked");
     };
@@ -24,13 +36,7 @@ fn a_reading_that_goes_badly_with_the_others_is_looked_at_again_at_once() {
 
 #[test]
 fn what_was_looked_at_again_is_not_doubted_any_more() {
-    let mut known = Known::sound();
-    known.read(
-        "delivered",
-        &json!({"gauge": 18.5, "unit": "inHg", "seconds": 1.5}),
-    );
-    known.read("shake", &json!({"on_0_3": 1, "off_0_3": 3}));
-    known.read("flow:outlet_hose", &json!({"free": false}));
+    let mut known = odd();
     let before = known.finding().causes;
     known.confirm_last();
     let next = known.next(Policy::Guided);
@@ -50,11 +56,7 @@ fn what_was_looked_at_again_is_not_doubted_any_more() {
 
 #[test]
 fn readings_of_one_mind_are_not_doubted() {
-    let mut known = Known::sound();
-    known.read(
-        "delivered",
-        &json!({"gauge": 18.5, "unit": "inHg", "seconds": 1.5}),
-    );
+    let known = fed();
     let next = known.next(Policy::Guided);
     assert!(matches!(next, Next::Test { .. }), "{next:?}");
 }

@@ -27,7 +27,8 @@ use crate::{
 pub struct Finding {
     /// Every cause with its probability, the likeliest first; they sum to 1.
     pub causes: Vec<Cause>,
-    /// The stop rule is met: the first cause is sure enough, and explains the complaint or nothing else can be tested.
+    /// The stop rule is met: the first cause is sure enough, and explains the complaint, or no
+    /// test that is left is worth its minutes; and no reading is to be looked at again first.
     pub decided: bool,
     /// What has to be put right, when that is decided; empty for a sound circuit or a cause outside it.
     pub parts: Vec<ComponentId>,

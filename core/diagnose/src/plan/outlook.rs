@@ -141,8 +141,8 @@ impl Outlook {
         self.problem.minutes(ready, &trial(spec, Vec::new()))
     }
 
-    /// The tests that can still change what to do, the best first. Until the stop rule is met the person goes on, also where
-    /// giving up would cost less: that is theirs to say.
+    /// The tests that can still change what to do, the best first; none where going on costs more than it is expected to
+    /// save.
     pub fn choices(&self) -> &[Choice] {
         self.choices.get_or_init(|| {
             let numbers = Numbers::new(&self.problem);
