@@ -45,7 +45,7 @@ pub fn rates(physics: &Physics<'_, '_>) -> Vec<(Complaint, f64)> {
         stuck += f64::from(kept(physics, id)) / count;
         loose += f64::from(physics.condition.loose_mounts.contains(&number));
     }
-    let torn = car.ailments.iter().any(|a| a.fault.id.mode == "torn");
+    let torn = car.ailments.iter().any(|a| *a.fault.id.mode == *"torn");
     let felt = |share: f64| if share > 0.05 { 0.45 + 0.55 * share } else { 0.0 };
     let shakes = [
         (ShakeIdle, 0.65),

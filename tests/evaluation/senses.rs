@@ -178,7 +178,7 @@ pub fn outside(physics: &Physics<'_, '_>, name: &str) -> Option<f64> {
 
 fn mode_at<'p>(physics: &'p Physics<'_, '_>, id: &holdfast_diagnose::ComponentId) -> Option<&'p str> {
     let here = physics.car.ailments.iter().find(|a| &a.fault.id.component == id);
-    here.map(|a| a.fault.id.mode.as_str())
+    here.map(|a| &*a.fault.id.mode)
 }
 
 /// The module notices no current, or too much.

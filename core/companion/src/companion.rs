@@ -9,7 +9,7 @@ use crate::drawn::Drawn;
 use crate::error::{ActError, OpenError, key_in_use};
 use crate::experience::Experience;
 use crate::flow;
-use crate::job::{Conclusion, JobView};
+use crate::job::{Conclusion, JobView, Reasoned};
 use crate::moving::Moving;
 use crate::protocol::{Action, Body, Clock, FigureSize, Frame, PhoneFacts, Request, Screen, Update};
 use crate::session::{NoticeAt, Session};
@@ -96,7 +96,9 @@ impl Companion {
         };
         companion.take_up_job()?;
         companion.moving.clock = Some(clock.clone());
-        companion.reason_for_screen();
+        if let Some(job) = &mut companion.job {
+            job.reason(companion.policy);
+        }
         companion.shown = Some(flow::screen(&companion));
         Ok(companion)
     }
@@ -208,16 +210,15 @@ impl Companion {
         update
     }
 
-    /// Finding and next test, if the screen shows them and they are out of date.
-    fn reason_for_screen(&mut self) {
-        if let (true, Some(job)) = (flow::shows_reasoning(&self.session.at), &mut self.job) {
-            self.foreseen = self.foreseen.take().and_then(|drawn| job.conclude(drawn));
-            job.reason(self.policy);
-        }
-    }
-
+    /// Composes the screen anew; none if it is as before, or if it is to show reasoning that is still being done
+    /// elsewhere: until then the screen before it stays, and its buttons do nothing any more.
     fn compose_anew(&mut self) -> Option<Screen> {
-        self.reason_for_screen();
+        if let Some(job) = &mut self.job {
+            self.foreseen = self.foreseen.take().and_then(|drawn| job.conclude(drawn));
+            if flow::shows_reasoning(&self.session.at) && job.reasoned == Reasoned::Before {
+                return None;
+            }
+        }
         let now = Some(flow::screen(self));
         if now == self.shown {
             return None;

@@ -292,7 +292,6 @@ fn a_photo_is_taken_in_captioned_marked_and_taken_out() {
     phone.send(Action::PhotoTaken {
         path: path.to_string_lossy().into_owned(),
     });
-    phone.work();
     phone.send(Action::Go { to: Place::Log });
     let Body::Log { log } = phone.screen().body else {
         panic!("no log")
@@ -357,7 +356,6 @@ fn a_file_that_is_no_picture_is_refused_with_the_reason() {
     phone.send(Action::PhotoTaken {
         path: path.to_string_lossy().into_owned(),
     });
-    phone.work();
     let notice = phone.screen().frame.notice.expect("the reason");
     assert!(notice.text.contains("JPEG"), "{}", notice.text);
 }

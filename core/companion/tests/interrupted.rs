@@ -185,6 +185,7 @@ fn every_screen_survives_a_kill() {
         phone.send(Action::Go { to: place });
         let before = phone.screen();
         phone = phone.kill_and_reopen(500);
+        phone.send(Action::Resume);
         let after = phone.screen();
         assert_eq!(before.frame, after.frame, "{place:?}");
         assert_eq!(before.body, after.body, "{place:?}");

@@ -38,7 +38,6 @@ fn add_photo(phone: &mut Phone) {
     phone.send(Action::PhotoTaken {
         path: path.to_string_lossy().into_owned(),
     });
-    phone.work();
 }
 
 fn open_photo(phone: &mut Phone) {
@@ -273,7 +272,6 @@ fn a_shared_copy_has_the_marks_burnt_in_and_what_is_hidden_is_not_in_its_pixels(
     phone.stroke(&[(90.0, 60.0), (270.0, 180.0)]);
     phone.asked.clear();
     phone.send(Action::SharePhoto);
-    phone.work();
     let path = phone.asked.iter().find_map(|request| match request {
         Request::Share { path, mime, .. } if mime == "image/png" => Some(path.clone()),
         _ => None,
@@ -309,7 +307,6 @@ fn heif_goes_to_the_phone_to_be_decoded_and_what_it_can_t_is_said() {
     phone.send(Action::PhotoTaken {
         path: path.to_string_lossy().into_owned(),
     });
-    phone.work();
     let asked = phone
         .asked
         .iter()

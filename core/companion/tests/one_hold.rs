@@ -9,7 +9,7 @@
 mod phone;
 
 use holdfast_companion::{
-    Action, Body, Buzz, HoldPhase, MarkShape, Pick, Place, ReportState, Request, TestStage,
+    Action, Body, Buzz, FieldId, HoldPhase, MarkShape, Pick, Place, ReportState, Request, TestStage,
 };
 use holdfast_diagnose::Outcome;
 use phone::{Phone, button};
@@ -39,7 +39,6 @@ fn a_leaking_branch_is_found_and_printed() {
     phone.send(Action::Go { to: Place::Report });
     phone.asked.clear();
     phone.send(Action::MakeReport);
-    phone.work();
     let Body::Report { report } = phone.screen().body else {
         panic!("no report")
     };
@@ -138,51 +137,75 @@ fn an_undecided_hold_goes_on_from_where_it_is() {
 }
 
 #[test]
-fn a_result_does_not_wait_for_the_reasoning_and_both_ways_lead_to_the_same() {
-    let overview = |reasoned_elsewhere: bool| {
-        let mut phone = Phone::new();
-        phone.begin_job();
-        phone.work();
-        phone.hold("hold:branch", 19, "20", "13.5");
-        assert!(phone.asked.iter().any(|r| matches!(r, Request::Work { .. })));
-        if reasoned_elsewhere {
-            let result = phone.screen();
-            phone.work();
-            assert_eq!(phone.screen(), result, "nothing moves under a finger");
-        }
-        phone.send(Action::Go { to: Place::Overview });
-        phone.screen().body
+fn a_result_does_not_wait_for_the_reasoning_and_a_screen_that_shows_it_does() {
+    let mut phone = Phone::new();
+    phone.begin_job();
+    let overview = phone.screen();
+    phone.pump_and_let_go("hold:branch", 19, "20");
+    phone.wait(21.0);
+    phone.type_in(FieldId::GaugeReading, "13.5");
+    phone.send_only(Action::Confirm);
+    let result = phone.screen();
+    let Body::Test { test } = &result.body else {
+        panic!("the result")
     };
-    assert_eq!(overview(true), overview(false));
+    assert!(matches!(test.stage, TestStage::Result { .. }), "at once");
+    let away = phone.send_only(Action::Go { to: Place::Overview });
+    assert!(
+        away.screen.is_none(),
+        "what is shown there is still being worked out"
+    );
+    assert_eq!(phone.screen(), result, "nothing moves under a finger");
+    phone.work();
+    let now = phone.screen();
+    assert!(matches!(now.body, Body::Overview { .. }));
+    assert_ne!(now.body, overview.body);
+    let again = phone.kill_and_reopen(1_000);
+    assert_eq!(
+        again.screen().body,
+        now.body,
+        "worked out anew where the app was opened again"
+    );
+}
+
+#[test]
+fn a_second_tap_while_the_reasoning_is_waited_for_is_no_second_repair() {
+    let mut phone = Phone::new();
+    phone.begin_job();
+    phone.hold("hold:branch", 19, "20", "13.5");
+    phone.send(Action::Go { to: Place::Overview });
+    phone.send(Action::Repair {
+        component: "front_hose".into(),
+    });
+    for _ in 0..2 {
+        phone.send_only(Action::RepairDone);
+    }
+    phone.work();
+    phone.send(Action::Go { to: Place::Log });
+    let Body::Log { log } = phone.screen().body else {
+        panic!("the log")
+    };
+    assert_eq!(format!("{log:?}").matches("Repaired: ").count(), 1, "{log:?}");
 }
 
 #[test]
 fn the_first_overview_is_reasoned_out_while_the_form_before_it_is_filled_in() {
-    let first = |reasoned_elsewhere: bool| {
-        let mut phone = Phone::new();
-        phone.send(Action::NewJob);
-        phone.pick(Pick::Complaint {
-            id: "shake_idle".into(),
-        });
-        phone.send(Action::Confirm);
-        phone.pick(Pick::Tool {
-            id: "hand-pump".into(),
-        });
-        phone.tick_cautions();
-        for _ in 0..3 {
-            if reasoned_elsewhere {
-                phone.work();
-            }
-        }
-        phone.send(Action::Confirm);
-        let asked = phone.send(Action::Resume).requests;
-        assert!(
-            !asked.iter().any(|r| matches!(r, Request::Work { .. })),
-            "nothing is left to do"
-        );
-        phone.screen().body
-    };
-    assert_eq!(first(true), first(false));
+    let mut phone = Phone::new();
+    phone.send(Action::NewJob);
+    phone.pick(Pick::Complaint {
+        id: "shake_idle".into(),
+    });
+    phone.send(Action::Confirm);
+    phone.pick(Pick::Tool {
+        id: "hand-pump".into(),
+    });
+    phone.tick_cautions();
+    phone.send(Action::Confirm);
+    let asked = phone.send_only(Action::Resume).requests;
+    assert!(
+        !asked.iter().any(|r| matches!(r, Request::Work { .. })),
+        "nothing is left to do"
+    );
 }
 
 #[test]
@@ -190,19 +213,17 @@ fn the_report_s_pages_are_laid_out_where_no_tap_waits() {
     let mut phone = Phone::new();
     phone.begin_job();
     phone.hold("hold:branch", 19, "20", "13.5");
-    phone.work();
     let pages = |phone: &Phone| match phone.screen().body {
         Body::Report { report } => report.pages.len(),
         other => panic!("no report: {other:?}"),
     };
-    phone.send(Action::Go { to: Place::Report });
+    phone.send_only(Action::Go { to: Place::Report });
     assert_eq!(pages(&phone), 0);
     phone.work();
     let on_a4 = pages(&phone);
     assert!(on_a4 > 1, "{on_a4}");
     let before = phone.screen();
     phone.pick(Pick::Paper { id: "letter".into() });
-    phone.work();
     assert_ne!(phone.screen().body, before.body, "laid out anew for other paper");
     assert!(pages(&phone) > 1);
 }

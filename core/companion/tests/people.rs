@@ -145,7 +145,6 @@ fn the_report_speaks_its_own_language() {
         phone.pick(Pick::ReportLanguage { tag: tag.into() });
         phone.asked.clear();
         phone.send(Action::MakeReport);
-        phone.work();
         let Body::Report { report } = phone.screen().body else {
             panic!("no report")
         };

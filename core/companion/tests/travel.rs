@@ -15,7 +15,6 @@ use phone::Phone;
 fn exported(phone: &mut Phone, of: ExportOf) -> String {
     phone.asked.clear();
     phone.send(Action::ExportJobs { of });
-    phone.work();
     phone
         .asked
         .iter()
@@ -29,7 +28,7 @@ fn exported(phone: &mut Phone, of: ExportOf) -> String {
 
 fn take_in(phone: &mut Phone, path: &str) -> String {
     phone.asked.clear();
-    phone.send(Action::BundleTaken {
+    phone.send_only(Action::BundleTaken {
         path: path.to_owned(),
     });
     let notice = phone.screen().frame.notice.expect("what goes on");
@@ -66,7 +65,6 @@ fn photo(phone: &mut Phone) {
     phone.send(Action::PhotoTaken {
         path: path.to_string_lossy().into_owned(),
     });
-    phone.work();
 }
 
 /// The report's bytes.
@@ -74,7 +72,6 @@ fn report(phone: &mut Phone) -> Vec<u8> {
     phone.send(Action::Go { to: Place::Report });
     phone.asked.clear();
     phone.send(Action::MakeReport);
-    phone.work();
     let Body::Report { report } = phone.screen().body else {
         panic!("the report")
     };
@@ -257,7 +254,6 @@ fn a_job_emptied_from_the_bin_is_gone_with_its_report_and_comes_back_only_when_a
     assert!(said.contains("stays away"), "{said}");
     phone.asked.clear();
     phone.send(Action::TakeAgain);
-    phone.work();
     assert_eq!(count(&phone), 1);
 }
 

@@ -2,6 +2,7 @@
 
 use std::fmt;
 use std::str::FromStr;
+use std::sync::Arc;
 
 use serde::{Deserialize, Serialize};
 
@@ -10,11 +11,11 @@ macro_rules! text_id {
         $(#[$doc])*
         #[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
         #[serde(transparent)]
-        pub struct $name(String);
+        pub struct $name(Arc<str>);
 
         impl $name {
             /// From text, taken as it is.
-            pub fn new(text: impl Into<String>) -> Self {
+            pub fn new(text: impl Into<Arc<str>>) -> Self {
                 Self(text.into())
             }
 
@@ -249,12 +250,12 @@ pub struct FaultId {
     /// The component.
     pub component: ComponentId,
     /// The bad state; empty only for `other`.
-    pub mode: String,
+    pub mode: Arc<str>,
 }
 
 impl FaultId {
     /// The fault `mode` of `component`.
-    pub fn new(component: impl Into<ComponentId>, mode: impl Into<String>) -> Self {
+    pub fn new(component: impl Into<ComponentId>, mode: impl Into<Arc<str>>) -> Self {
         Self {
             component: component.into(),
             mode: mode.into(),

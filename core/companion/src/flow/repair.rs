@@ -40,8 +40,8 @@ pub(super) fn act(
             core.session.at = At::Repaired(draft);
         }
         Action::RepairDone => {
-            let there = core.job.as_ref().and_then(|job| part_of(job, &draft));
-            if there.is_none() {
+            let to_do = |job: &JobView| part_of(job, &draft).is_some() && !is_done(job, &draft.component);
+            if !core.job.as_ref().is_some_and(to_do) {
                 return Ok(());
             }
             let text = |field| draft.typed.get(&field).unwrap_or("").trim().to_owned();
@@ -66,7 +66,7 @@ pub(super) fn act(
 /// The test to do again: the one of this part that failed, else the part's own.
 pub(crate) fn retest(job: &JobView, component: &str) -> TestId {
     let part = ComponentId::new(component);
-    retest_for(&job.circuit, &job.done, &part)
+    retest_for(&job.circuit, &job.finding, &job.done, &part)
 }
 
 /// The part to repair; none where it was not picked yet.

@@ -27,7 +27,7 @@ use crate::protocol::{
 };
 use crate::session::{At, NoticeAt, ReportMade};
 use crate::text::{Language, Texts};
-use crate::turn::{Seen, Turn};
+use crate::turn::Turn;
 use crate::work::{Go, Product, Task, write_whole};
 
 /// Media type of a report.
@@ -163,11 +163,7 @@ fn making(report: Report, paper: Paper, path: PathBuf) -> Task {
 pub(super) fn work_done(core: &mut Companion, id: u64, turn: &mut Turn<'_>) -> Result<(), ActError> {
     let product = core.works.finish(id);
     if let Some(Product::Conclusion(drawn)) = product {
-        turn.seen = Seen::Same;
-        core.foreseen = match &mut core.job {
-            Some(job) => job.conclude(*drawn),
-            None => None,
-        };
+        core.foreseen = Some(*drawn);
         return Ok(());
     }
     if let Some(Product::Pages(of, pages)) = product {

@@ -12,7 +12,9 @@ use tempfile::TempDir;
 pub struct Phone {
     pub core: Companion,
     pub clock: Clock,
+    /// What was asked of the phone, but for works.
     pub asked: Vec<Request>,
+    works: Vec<u64>,
     dir: TempDir,
     facts: PhoneFacts,
 }
@@ -66,6 +68,7 @@ impl Phone {
             core,
             clock,
             asked: Vec::new(),
+            works: Vec::new(),
             dir,
             facts,
         }
@@ -81,6 +84,7 @@ impl Phone {
             core,
             mut clock,
             asked,
+            works: _,
             dir,
             facts,
         } = self;
@@ -92,19 +96,33 @@ impl Phone {
             core,
             clock,
             asked,
+            works: Vec::new(),
             dir,
             facts,
         }
     }
 
+    /// Does what a person does, and the work that it asks for, as a shell would on another thread.
     pub fn send(&mut self, action: Action) -> Update {
+        let update = self.send_only(action);
+        self.work();
+        update
+    }
+
+    /// Does what a person does; its work waits for [`Phone::work`].
+    pub fn send_only(&mut self, action: Action) -> Update {
         self.clock.mono_ms += 20;
         self.clock.wall_ms += 20;
         let update = self
             .core
             .act(action.clone(), &self.clock)
             .unwrap_or_else(|e| panic!("{action:?}: {e}"));
-        self.asked.extend(update.requests.clone());
+        for request in update.requests.clone() {
+            match request {
+                Request::Work { id } => self.works.push(id),
+                other => self.asked.push(other),
+            }
+        }
         update
     }
 
@@ -230,20 +248,13 @@ impl Phone {
         }
     }
 
-    /// Runs every work that was asked for since the last time, as another thread would.
+    /// Runs the works that were asked for and not done yet, and those that they ask for.
     pub fn work(&mut self) {
-        let ids: Vec<u64> = std::mem::take(&mut self.asked)
-            .into_iter()
-            .filter_map(|request| match request {
-                Request::Work { id } => Some(id),
-                _ => None,
-            })
-            .collect();
-        for id in ids {
+        while let Some(id) = self.works.pop() {
             if let Some(work) = self.core.work(id) {
                 work.run(&mut |_| {});
             }
-            self.send(Action::WorkDone { id });
+            self.send_only(Action::WorkDone { id });
         }
     }
 }

@@ -102,7 +102,7 @@ pub fn care_for(circuit: &Circuit, fault: &FaultId) -> Option<&'static Care> {
     data()
         .modes
         .iter()
-        .find(|mode| mode.kind == kind && mode.mode == fault.mode.as_str())?
+        .find(|mode| mode.kind == kind && mode.mode == *fault.mode)?
         .care
         .as_ref()
 }

@@ -4,6 +4,7 @@ mod cause;
 mod doubt;
 mod evidence;
 mod remedy;
+mod repair;
 mod stop;
 
 use std::cell::OnceCell;
@@ -13,14 +14,12 @@ use serde::Serialize;
 pub use cause::Cause;
 pub(crate) use doubt::Doubt;
 pub(crate) use remedy::Remedy;
+pub use repair::{fix_for, retest_for};
 pub(crate) use stop::{SURELY_EXPLAINED, Standing};
 
-use crate::faults::Fix;
 use crate::inference::{Memory, Model, Observation, Posterior, rank};
 use crate::plan::Outlook;
-use crate::{
-    Catalogue, Circuit, ComponentId, FaultId, Message, Reading, Situation, TestId, TestKind, TestResult,
-};
+use crate::{Circuit, ComponentId, FaultId, Message, Reading, Situation, TestId, TestResult};
 
 /// What all readings say together. Serialized as the player's result shows it.
 #[derive(Debug, Clone, PartialEq, Default, Serialize)]
@@ -184,43 +183,6 @@ impl Reasoned<'_> {
             speaks_for: Vec::new(),
             speaks_against: Vec::new(),
         }
-    }
-}
-
-/// The test that shows whether a repair of `part` has worked: the one that spoke loudest against the part, where it can be
-/// done again on the part or on what it belongs to; else the kind of test that shows the part's likeliest fault.
-///
-/// A part that no test is about is tried by the complaint.
-pub fn retest_for(circuit: &Circuit, readings: &[(Reading, TestResult)], part: &ComponentId) -> TestId {
-    let mut memory = Memory::default();
-    let situation = Situation::default();
-    Reasoned::new(circuit, &situation, readings, &mut memory)
-        .retest(part)
-        .unwrap_or_else(|| TestId::of(TestKind::Complaint))
-}
-
-/// What puts a fault right. `None`: a cause outside the circuit, or no fault of this circuit.
-pub fn fix_for(circuit: &Circuit, fault: &FaultId) -> Option<Fix> {
-    let situation = Situation::default();
-    let model = Model::new(circuit, &situation);
-    model.faults.iter().find(|f| &f.id == fault)?.fix
-}
-
-impl Reasoned<'_> {
-    fn retest(&self, part: &ComponentId) -> Option<TestId> {
-        let number = self.model.layout.number(part)?;
-        let faults = self
-            .posterior
-            .causes
-            .iter()
-            .flat_map(|c| &c.faults)
-            .map(|f| &self.model.faults[*f]);
-        let kind = faults.into_iter().find(|f| f.part == Some(number))?.retest?;
-        let offered = Catalogue::standard().all_for(self.model.layout.circuit);
-        let of_kind = || offered.iter().map(|s| &s.id).filter(|id| id.kind == kind);
-        let own = of_kind().find(|id| id.part.as_ref() == Some(part));
-        let done = of_kind().find(|id| self.tests.contains(id));
-        own.or(done).or_else(|| of_kind().next()).cloned()
     }
 }
 

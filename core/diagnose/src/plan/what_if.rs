@@ -118,7 +118,7 @@ fn as_reading(model: &Model<'_>, situation: &Situation, observation: &Observatio
         Seen::Fields(fields) => {
             let fields = fields
                 .iter()
-                .map(|(key, value)| (FieldKey::new(key), as_value(key, *value)));
+                .map(|(key, value)| (FieldKey::new(key.as_str()), as_value(key, *value)));
             Answer::Values(fields.collect())
         }
         Seen::Complaint => return None,
