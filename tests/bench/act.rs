@@ -38,7 +38,7 @@ struct Hand {
 
 impl Stopwatch for Hand {
     fn begins(&mut self) {
-        if self.turns % 2 == 0 {
+        if self.turns.is_multiple_of(2) {
             self.commit();
         }
         self.watch = Watch::start();
@@ -54,7 +54,7 @@ impl Stopwatch for Hand {
         times.taps.push(took);
         times.kinds.entry(kind(action)).or_default().push(took);
         drop(times);
-        if self.turns % 2 == 1 {
+        if !self.turns.is_multiple_of(2) {
             self.commit();
         }
         self.turns += 1;

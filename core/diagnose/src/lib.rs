@@ -3,6 +3,7 @@
 mod answer_json;
 mod catalogue;
 mod circuit;
+mod codes;
 mod faults;
 mod finding;
 mod ids;

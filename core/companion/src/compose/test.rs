@@ -50,7 +50,7 @@ pub(crate) struct Outcome {
 /// A test before it is begun.
 #[must_use]
 pub(crate) fn brief(texts: &Texts, job: &JobView, spec: &TestSpec) -> Brief {
-    let args = test_args(texts, job);
+    let args = test_args(texts, job).text("engine", engine_word(spec.needs.engine));
     let say = |what: &str| texts.test_text(&spec.id, what, &args).unwrap_or_default();
     let cautions = |step: usize| -> Vec<Caution> {
         let mut here: Vec<&CautionRef> = spec.cautions.iter().filter(|c| c.at_step == step).collect();
@@ -98,6 +98,14 @@ pub(crate) fn why_now(texts: &Texts, job: &JobView, test: &TestId) -> String {
     match &job.next {
         Next::Test { id, why, .. } if id == test => [own, sentence(&texts.message(why))].join(" "),
         _ => own,
+    }
+}
+
+/// What the engine does in a test, as texts ask for it.
+fn engine_word(engine: EngineNeed) -> &'static str {
+    match engine {
+        EngineNeed::Any | EngineNeed::Off | EngineNeed::KeyOn => "off",
+        EngineNeed::Idle | EngineNeed::InGear => "idle",
     }
 }
 
@@ -159,6 +167,7 @@ fn needs(texts: &Texts, spec: &TestSpec, args: &Args) -> Vec<String> {
     let Needs {
         engine,
         window,
+        fed: _,
         second_person,
         connected,
     } = spec.needs;

@@ -37,7 +37,10 @@ test-supply-volts-explain = Bei abgezogenem Stecker zeigt jeder Pin, was das Aut
 test-supply-volts-where = Der Fahrzeugstecker, vom Ventil gezogen: Blick in die offene Seite.
 test-supply-volts-step-1 = Zündung aus. { -by-body }
 test-supply-volts-step-2 = { -black-on-ground } Rote Leitung bereit.
-test-supply-volts-step-3 = Zündung ein, Motor aus. Ohne Schlüssel: Bremspedal nicht treten.
+test-supply-volts-step-3 = { $engine ->
+    [off] Zündung ein, Motor aus. Ohne Schlüssel: Bremspedal nicht treten.
+   *[idle] Motor starten und im Leerlauf lassen.
+}
 test-supply-volts-step-4 = Rote Leitung an Pin 1, dann an Pin 2. Berühren, nicht drücken.
 test-supply-volts-step-5 = Miss auch die Batterie, an ihren Polen.
 test-supply-volts-means-as-expected = Plus kommt an, ohne Last. Eine Prüfung unter Last muss folgen.
@@ -57,7 +60,10 @@ test-supply-loaded-name = Plus unter Last
 test-supply-loaded-why = Eine korrodierte Verbindung zeigt volle Spannung, bis Strom fließt.
 test-supply-loaded-explain = Eine kleine Lampe zieht so viel wie das Ventil. Unter ihr gibt eine schlechte Verbindung nach, und die Spannung fällt.
 test-supply-loaded-where = Der Pluspin im Fahrzeugstecker, Lampe als Last.
-test-supply-loaded-step-1 = Stecker ab, Zündung ein, Motor aus. { -black-on-ground }
+test-supply-loaded-step-1 = { $engine ->
+    [off] Stecker ab, Zündung ein, Motor aus. { -black-on-ground }
+   *[idle] Stecker ab, Motor im Leerlauf. { -black-on-ground }
+}
 test-supply-loaded-step-2 = Lampe mit 2–5{"\u00A0"}W vom Pluspin an Karosserie-{ -ground }.
 test-supply-loaded-step-3 = Rote Leitung an den Pluspin, neben die Lampenleitung.
 test-supply-loaded-step-4 = Lies ab, während die Lampe leuchtet. Miss dann die Batterie.

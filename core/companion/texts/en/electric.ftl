@@ -38,7 +38,10 @@ test-supply-volts-explain = With the connector off, each pin shows what the car 
 test-supply-volts-where = The car's connector, pulled off the valve: look into its open face.
 test-supply-volts-step-1 = Ignition off. { -by-body }
 test-supply-volts-step-2 = { -black-on-ground } Red lead ready.
-test-supply-volts-step-3 = Ignition on, engine off. Keyless: leave the brake pedal alone.
+test-supply-volts-step-3 = { $engine ->
+    [off] Ignition on, engine off. Keyless: leave the brake pedal alone.
+   *[idle] Start the engine and let it idle.
+}
 test-supply-volts-step-4 = Red lead on pin 1, then on pin 2. Touch, don't push.
 test-supply-volts-step-5 = Measure the battery too, at its posts.
 test-supply-volts-means-as-expected = Power arrives, unloaded. A load test still has to follow.
@@ -58,7 +61,10 @@ test-supply-loaded-name = Power under load
 test-supply-loaded-why = A corroded joint shows full volts until current flows.
 test-supply-loaded-explain = A small lamp draws as much as the valve. A bad joint gives way under it, and the volts fall.
 test-supply-loaded-where = The power pin in the car's connector, lamp as load.
-test-supply-loaded-step-1 = Connector off, ignition on, engine off. { -black-on-ground }
+test-supply-loaded-step-1 = { $engine ->
+    [off] Connector off, ignition on, engine off. { -black-on-ground }
+   *[idle] Connector off, engine idling. { -black-on-ground }
+}
 test-supply-loaded-step-2 = Join a 2–5{"\u00A0"}W lamp from the power pin to chassis { -ground }.
 test-supply-loaded-step-3 = Red lead on the power pin, beside the lamp's wire.
 test-supply-loaded-step-4 = Read while the lamp is on. Then measure the battery.

@@ -37,7 +37,10 @@ test-supply-volts-explain = Con el conector quitado, cada pin muestra lo que man
 test-supply-volts-where = El conector del coche, sacado de la válvula: mira su cara abierta.
 test-supply-volts-step-1 = Contacto quitado. { -by-body }
 test-supply-volts-step-2 = { -black-on-ground } Cable rojo listo.
-test-supply-volts-step-3 = Contacto puesto, motor parado. Sin llave: no pises el freno.
+test-supply-volts-step-3 = { $engine ->
+    [off] Contacto puesto, motor parado. Sin llave: no pises el freno.
+   *[idle] Arranca el motor y déjalo al ralentí.
+}
 test-supply-volts-step-4 = Cable rojo al pin 1, luego al pin 2. Toca, no empujes.
 test-supply-volts-step-5 = Mide también la batería, en sus bornes.
 test-supply-volts-means-as-expected = Llega corriente, sin carga. Falta una prueba con carga.
@@ -57,7 +60,10 @@ test-supply-loaded-name = Corriente con carga
 test-supply-loaded-why = Una unión corroída muestra toda la tensión hasta que pasa corriente.
 test-supply-loaded-explain = Una lámpara pequeña consume como la válvula. Una mala unión cede con ella, y la tensión cae.
 test-supply-loaded-where = El pin de alimentación en el conector del coche, lámpara como carga.
-test-supply-loaded-step-1 = Conector quitado, contacto puesto, motor parado. { -black-on-ground }
+test-supply-loaded-step-1 = { $engine ->
+    [off] Conector quitado, contacto puesto, motor parado. { -black-on-ground }
+   *[idle] Conector quitado, motor al ralentí. { -black-on-ground }
+}
 test-supply-loaded-step-2 = Une una lámpara de 2–5{"\u00A0"}W del pin de alimentación a { -ground } de carrocería.
 test-supply-loaded-step-3 = Cable rojo al pin de alimentación, junto al de la lámpara.
 test-supply-loaded-step-4 = Lee con la lámpara encendida. Luego mide la batería.

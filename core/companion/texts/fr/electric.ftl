@@ -37,7 +37,10 @@ test-supply-volts-explain = Connecteur débranché, chaque broche montre ce que 
 test-supply-volts-where = Le connecteur de la voiture, tiré de l’électrovanne : vue sur sa face ouverte.
 test-supply-volts-step-1 = Contact coupé. { -by-body }
 test-supply-volts-step-2 = { -black-on-ground } Cordon rouge prêt.
-test-supply-volts-step-3 = Contact mis, moteur arrêté. Sans clé : ne touchez pas au frein.
+test-supply-volts-step-3 = { $engine ->
+    [off] Contact mis, moteur arrêté. Sans clé : ne touchez pas au frein.
+   *[idle] Démarrez le moteur, laissez-le au ralenti.
+}
 test-supply-volts-step-4 = Cordon rouge sur la broche 1, puis la broche 2. Touchez, n’enfoncez pas.
 test-supply-volts-step-5 = Mesurez aussi la batterie, à ses bornes.
 test-supply-volts-means-as-expected = Le courant arrive, à vide. Un essai en charge doit suivre.
@@ -57,7 +60,10 @@ test-supply-loaded-name = Alimentation en charge
 test-supply-loaded-why = Une jonction corrodée montre toute la tension tant que rien ne débite.
 test-supply-loaded-explain = Une petite lampe débite autant que l’électrovanne. Une mauvaise jonction cède, et les volts tombent.
 test-supply-loaded-where = La broche d’alimentation du connecteur, lampe comme charge.
-test-supply-loaded-step-1 = Connecteur débranché, contact mis, moteur arrêté. { -black-on-ground }
+test-supply-loaded-step-1 = { $engine ->
+    [off] Connecteur débranché, contact mis, moteur arrêté. { -black-on-ground }
+   *[idle] Connecteur débranché, moteur au ralenti. { -black-on-ground }
+}
 test-supply-loaded-step-2 = Reliez une lampe de 2–5{"\u00A0"}W de la broche d’alimentation à la { -ground } de caisse.
 test-supply-loaded-step-3 = Cordon rouge sur la broche d’alimentation, à côté du fil de lampe.
 test-supply-loaded-step-4 = Lisez, lampe allumée. Puis mesurez la batterie.

@@ -5,7 +5,10 @@ use std::sync::LazyLock;
 use serde::Deserialize;
 
 use super::{Advice, CautionRef, EngineNeed, FieldSpec, Form, Needs, NotOffered, Signal, TestSpec};
-use crate::{Circuit, ComponentId, ComponentKind, Outcome, Situation, TestId, TestKind, Tool, Window};
+use crate::{
+    Circuit, ComponentId, ComponentKind, EngineState, Feed, Outcome, Properties, Situation, TestId, TestKind,
+    Tool, Window,
+};
 
 pub(crate) const TESTS: &str = include_str!("../../data/tests.json");
 pub(crate) const CAUTIONS: &str = include_str!("../../data/cautions.json");
@@ -145,6 +148,14 @@ impl Catalogue {
             .find(|spec| &spec.id == test)
     }
 
+    /// What the engine does in a test of this kind on this circuit, as the test asks.
+    pub fn engine_in(&self, circuit: &Circuit, kind: TestKind) -> EngineState {
+        let entry = self.tests.tests.iter().find(|entry| entry.kind == kind);
+        entry.map_or(EngineState::Off, |entry| {
+            engine_need(entry.needs, &circuit.properties).state()
+        })
+    }
+
     /// Every caution.
     pub fn cautions(&self) -> &[CautionSummary] {
         &self.cautions.cautions
@@ -170,19 +181,16 @@ fn apply(entry: &Entry, part: Option<ComponentId>, circuit: &Circuit) -> TestSpe
     };
     let mut needs = entry.needs;
     let mut cautions = entry.cautions.clone();
-    if needs.window && circuit.properties.window == Window::IdleInGear {
-        needs.engine = EngineNeed::InGear;
+    needs.engine = engine_need(entry.needs, &circuit.properties);
+    if needs.engine != entry.needs.engine && entry.needs.engine == EngineNeed::KeyOn {
+        cautions.retain(|c| c.id != KEY_ON);
+        for id in RUNNING.into_iter().rev() {
+            cautions.insert(0, warning(id));
+        }
     }
     if needs.engine == EngineNeed::InGear {
         needs.second_person = true;
-        cautions.insert(
-            0,
-            CautionRef {
-                id: "in-gear".to_owned(),
-                signal: Signal::Warning,
-                at_step: 0,
-            },
-        );
+        cautions.insert(0, warning("in-gear"));
     }
     TestSpec {
         id: TestId {
@@ -199,6 +207,30 @@ fn apply(entry: &Entry, part: Option<ComponentId>, circuit: &Circuit) -> TestSpe
         cautions,
         steps: entry.steps,
         means: entry.means.clone(),
+    }
+}
+
+/// The caution of work with the ignition on.
+const KEY_ON: &str = "engine-may-start-key-on";
+/// The cautions of work with the engine on.
+const RUNNING: [&str; 2] = ["engine-running", "fumes"];
+
+fn warning(id: &str) -> CautionRef {
+    CautionRef {
+        id: id.to_owned(),
+        signal: Signal::Warning,
+        at_step: 0,
+    }
+}
+
+/// What the engine has to do in a test on this circuit.
+fn engine_need(needs: Needs, properties: &Properties) -> EngineNeed {
+    if needs.window && properties.window == Window::IdleInGear {
+        EngineNeed::InGear
+    } else if needs.fed && properties.feed == Feed::Relay {
+        EngineNeed::Idle
+    } else {
+        needs.engine
     }
 }
 

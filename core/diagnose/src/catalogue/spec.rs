@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::{FieldKey, MessageId, Outcome, TestId, Tool};
+use crate::{EngineState, FieldKey, MessageId, Outcome, TestId, Tool};
 
 /// One test as it is done on one circuit.
 #[derive(Debug, Clone, PartialEq)]
@@ -95,6 +95,8 @@ pub struct Needs {
     pub engine: EngineNeed,
     /// The module must be commanding the valve.
     pub window: bool,
+    /// The power pin must be live: where a relay feeds it that the module may let drop, the engine has to run.
+    pub fed: bool,
     /// A second person must sit in the car.
     pub second_person: bool,
     /// The valve's connector: plugged in, unplugged, or as the test's fields say.
@@ -116,6 +118,17 @@ pub enum EngineNeed {
     Idle,
     /// Idling in gear, brakes held.
     InGear,
+}
+
+impl EngineNeed {
+    /// What the engine does then.
+    pub fn state(self) -> EngineState {
+        match self {
+            Self::Any | Self::Off | Self::KeyOn => EngineState::Off,
+            Self::Idle => EngineState::Idle,
+            Self::InGear => EngineState::InGear,
+        }
+    }
 }
 
 /// One value to fill in.

@@ -77,6 +77,8 @@ pub(crate) struct Slips {
     pub unit: Figure,
     /// A test with the engine running, while the module does not work the valve.
     pub state: Figure,
+    /// A jumper that made no contact, or sat on the wrong pins: the valve stays at rest.
+    pub contact: Figure,
     /// Volts read on the AC range: nothing is seen of a steady voltage.
     pub ac: Figure,
     /// Share of slips that are still there after the person was asked to look again.
@@ -97,6 +99,7 @@ impl Slips {
             answer: kept(self.answer),
             unit: kept(self.unit),
             state: kept(self.state),
+            contact: kept(self.contact),
             ac: kept(self.ac),
             kept: self.kept,
         }

@@ -283,7 +283,7 @@ impl<'m> Holds<'m> {
                         })
                 };
                 let sees: Vec<bool> = self.all().map(sees).collect();
-                let at_work = of.is_leak_at_work();
+                let at_work = of.has_size_at_work();
                 if !at_work && !sees.contains(&true) {
                     return Role::None;
                 }

@@ -207,7 +207,7 @@ impl<'m> Drawing<'m> {
     fn shows_of(&mut self, faults: [Option<usize>; 2], works: usize) -> Shows {
         let of = |fault: Option<usize>| -> Vec<f64> {
             match fault {
-                Some(fault) if self.is_leak(fault) => self.sizes.clone(),
+                Some(fault) if self.model.faults[fault].has_size_at_work() => self.sizes.clone(),
                 Some(fault) => vec![self.model.faults[fault].usual_size()],
                 None => vec![0.0],
             }

@@ -71,10 +71,15 @@ impl Fault {
         self.effects.iter().any(Effect::is_electric)
     }
 
-    /// Whether it is at work a leak and nothing else.
-    pub fn is_leak_at_work(&self) -> bool {
+    /// Whether it is at work a leak and nothing else, into the circuit or past a seat: its size matters there.
+    pub fn has_size_at_work(&self) -> bool {
         let mut at_work = self.effects.iter().filter(|e| e.shows_at_work()).peekable();
-        at_work.peek().is_some() && at_work.all(|e| e.is_leak() && !matches!(e, Effect::SeatLeaks(_)))
+        at_work.peek().is_some() && at_work.all(Effect::is_leak)
+    }
+
+    /// Whether it is at work a leak into the circuit and nothing else.
+    pub fn is_leak_at_work(&self) -> bool {
+        self.has_size_at_work() && !self.effects.iter().any(|e| matches!(e, Effect::SeatLeaks(_)))
     }
 
     /// Whether the two can't be there at once: one part stuck both ways, or what the one opens is open by the other.

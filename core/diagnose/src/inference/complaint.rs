@@ -16,7 +16,8 @@ impl Model<'_> {
         }
         Told {
             quiet,
-            no_code: self.no_code(faults),
+            no_code: self.no_sign("codes.list", faults),
+            no_misfire: self.no_sign("codes.misfire", faults),
         }
     }
 
@@ -101,8 +102,10 @@ impl Model<'_> {
 pub(crate) struct Told {
     /// Probability of no complaint, where vacuum stiffens and where it softens the mounts, by complaint.
     quiet: [[f64; COMPLAINTS]; 2],
-    /// Probability of no code.
+    /// Probability of no code but of misfires.
     pub no_code: f64,
+    /// Probability of no code of misfires.
+    pub no_misfire: f64,
 }
 
 /// How many complaints there are, "none" included.

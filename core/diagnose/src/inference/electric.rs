@@ -239,8 +239,12 @@ impl<'m> Electric<'m> {
             }
         } else if self.control_to_battery {
             self.battery()
-        } else if self.closed() {
+        } else if self.control_to_ground {
             self.volts(0.0, 0.0, 0.0)
+        } else if self.commanded {
+            // A module that sees no load lets go of the pin.
+            let rates = &self.model.data.rates;
+            self.volts(0.0, 0.0, rates.open_load_off.value * rates.floating_pin.value)
         } else {
             self.floating()
         };

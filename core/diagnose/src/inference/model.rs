@@ -12,7 +12,8 @@ use super::observation::Observation;
 use super::vacuum::Behaviour;
 use crate::faults::{Effect, FaultData, Slips, data};
 use crate::{
-    Circuit, EngineState, Feed, Situation, SourceKind, Switched, TestId, TestKind, VacuumMeans, Window,
+    Catalogue, Circuit, EngineState, Feed, Situation, SourceKind, Switched, TestId, TestKind, VacuumMeans,
+    Window,
 };
 
 /// A circuit in a situation, its faults, and what is not known of it.
@@ -145,32 +146,7 @@ impl<'a> Model<'a> {
 
     /// What the engine does in a test, where nothing else was said.
     pub fn asked_engine(&self, test: TestKind) -> EngineState {
-        let properties = &self.layout.circuit.properties;
-        match test {
-            TestKind::SupplyVolts | TestKind::SupplyLoaded | TestKind::Fuse => {
-                if properties.feed == Feed::Relay || properties.switched == Switched::Supply {
-                    self.commanding_engine()
-                } else {
-                    EngineState::Off
-                }
-            }
-            TestKind::Delivered
-            | TestKind::SwitchOver
-            | TestKind::Bypass
-            | TestKind::Source
-            | TestKind::ValveVolts
-            | TestKind::ControlPin
-            | TestKind::Shake
-            | TestKind::IdleQuality => self.commanding_engine(),
-            _ => EngineState::Off,
-        }
-    }
-
-    fn commanding_engine(&self) -> EngineState {
-        match self.layout.circuit.properties.window {
-            Window::IdleInGear => EngineState::InGear,
-            Window::Idle | Window::Unknown => EngineState::Idle,
-        }
+        Catalogue::standard().engine_in(self.layout.circuit, test)
     }
 
     /// How often a reading like this is wrong.

@@ -3,6 +3,7 @@
 use super::expect::{ALIKE, Value};
 use super::hold::{HoldScope, HoldSeen};
 use super::model::Model;
+use crate::codes;
 use crate::{Answer, EngineState, LookState, Reading, TestId, TestKind, Value as Read};
 
 /// One reading, or a reading that could be made.
@@ -113,6 +114,12 @@ impl Model<'_> {
                     .iter()
                     .filter_map(|(key, v)| Some((key.as_str().to_owned(), self.field(key.as_str(), v)?)))
                     .collect();
+                if let Some(Read::Words(list)) = reading.value("list") {
+                    let (misfires, others): (Vec<_>, Vec<_>) =
+                        list.iter().partition(|code| codes::is_misfire(code));
+                    fields.push(("list".into(), Value::Yes(!others.is_empty())));
+                    fields.push(("misfire".into(), Value::Yes(!misfires.is_empty())));
+                }
                 // The one pin that was loaded is the power pin, whatever its number.
                 if reading.test.kind == TestKind::SupplyLoaded && fields.iter().all(|(k, _)| k != "pin1") {
                     for (key, _) in fields.iter_mut().filter(|(k, _)| k == "pin2") {
@@ -183,8 +190,7 @@ impl Model<'_> {
             Read::Number(x) => Value::Number(*x),
             Read::Open => Value::Open,
             Read::YesNo(yes) => Value::Yes(*yes),
-            Read::Words(words) => Value::Yes(!words.is_empty()),
-            Read::Word(_) | Read::Samples { .. } => return None,
+            Read::Words(_) | Read::Word(_) | Read::Samples { .. } => return None,
         })
     }
 }

@@ -156,7 +156,7 @@ impl Model<'_> {
                 vec![(1.0, vec![("changes", self.shake_of_mount(seen, &case.world))])]
             }
             Depends::Signs if matches!(seen.test.kind, TestKind::ValveOff | TestKind::ValveOn) => {
-                vec![(1.0, self.bench_fields(seen, &case.world, case.setting))]
+                self.bench_fields(seen, &case.world, case.setting)
             }
             Depends::Signs if seen.test.kind != TestKind::Look => {
                 vec![(1.0, self.sign_fields(seen, &case.world.faults))]
@@ -174,7 +174,7 @@ impl Model<'_> {
         softens: bool,
     ) -> Vec<(&'static str, Expect)> {
         if seen.test.kind == TestKind::Codes {
-            vec![("list", self.code_stored(behaviour, told))]
+            self.codes(behaviour, told)
         } else {
             vec![("present", self.reproduced(behaviour, told, softens))]
         }
@@ -309,10 +309,14 @@ impl Model<'_> {
             TestKind::Source => one(gauge(now)),
             TestKind::Delivered | TestKind::SwitchOver => self.unless_out(seen, now, &behaviour.out, gauge),
             TestKind::Bypass => {
-                let starved = self.data.physics.starved_below.value;
-                let gains = |m: &&MountAtWork| m.reached && !m.dead && m.on < starved;
-                let mounts = &now.mounts;
-                let felt = self.felt(mounts.iter().filter(gains).count(), mounts.len());
+                let enough = self.data.physics.starved_below.value;
+                let behind = |mount: usize| {
+                    let drive_of = self.layout.drive_of_mount(mount);
+                    drive_of.is_some_and(|d| d.valve == drive.valve)
+                };
+                let mounts = self.layout.mounts.iter().zip(&now.mounts);
+                let answers = |(at, m): &(&usize, &MountAtWork)| behind(**at) && !m.dead && m.fed >= enough;
+                let felt = self.felt(mounts.filter(answers).count(), now.mounts.len());
                 one(vec![("changes", felt)])
             }
             TestKind::Shake => one(vec![("changes", self.shake(seen, behaviour))]),
@@ -420,12 +424,7 @@ impl Model<'_> {
     }
 
     /// What a valve by itself should show under a hand pump, off or on a jumper.
-    fn bench_fields(
-        &self,
-        seen: &Observation,
-        world: &World,
-        setting: Setting,
-    ) -> Vec<(&'static str, Expect)> {
+    fn bench_fields(&self, seen: &Observation, world: &World, setting: Setting) -> Fields {
         let Some(drive) = self.drive_of(&seen.test) else {
             return Vec::new();
         };
@@ -438,22 +437,26 @@ impl Model<'_> {
         if seen.test.kind == TestKind::ValveOff {
             let passes = if rest_open { 1.0 } else { felt(valve.seat_leak) };
             let vents = if rest_open || valve.vent_blocked { 0.0 } else { 1.0 };
-            return vec![("passes", Expect::Yes(passes)), ("vents", Expect::Yes(vents))];
+            let off = vec![("passes", Expect::Yes(passes)), ("vents", Expect::Yes(vents))];
+            return vec![(1.0, off)];
         }
         let fed = Electric::new(self, world, drive, setting, EngineState::Off, None).moves_on_jumper();
-        let moves = fed && valve.stuck.is_none();
-        let open = moves != rest_open;
-        let (passes, vents) = if open {
-            (1.0, felt(valve.vent_leak))
-        } else {
-            (0.0, 1.0)
+        let shows = |moves: bool| {
+            let (passes, vents) = if moves != rest_open {
+                (1.0, felt(valve.vent_leak))
+            } else {
+                (0.0, 1.0)
+            };
+            let clicks = if moves { CLICKS } else { 1.0 - CLICKS };
+            vec![
+                ("passes", Expect::Yes(passes)),
+                ("clicks", Expect::Yes(clicks)),
+                ("vents", Expect::Yes(vents)),
+            ]
         };
-        let clicks = if moves { CLICKS } else { 1.0 - CLICKS };
-        vec![
-            ("passes", Expect::Yes(passes)),
-            ("clicks", Expect::Yes(clicks)),
-            ("vents", Expect::Yes(vents)),
-        ]
+        let slip = self.slips(seen).contact.value;
+        let moves = fed && valve.stuck.is_none();
+        vec![(1.0 - slip, shows(moves)), (slip, shows(false))]
     }
 
     /// Whether a change is felt when so many of the mounts change.

@@ -47,19 +47,22 @@ impl Model<'_> {
         likelihood
     }
 
-    /// Whether a code is stored.
-    pub(super) fn code_stored(&self, behaviour: &Behaviour, told: &Told) -> Expect {
+    /// Which codes are stored: of misfires, and others.
+    pub(super) fn codes(&self, behaviour: &Behaviour, told: &Told) -> Vec<(&'static str, Expect)> {
         let seen = if behaviour.in_gear.fault_seen {
             1.0 - CODE_STORED
         } else {
             1.0
         };
-        Expect::Yes(1.0 - told.no_code * seen)
+        vec![
+            ("list", Expect::Yes(1.0 - told.no_code * seen)),
+            ("misfire", Expect::Yes(1.0 - told.no_misfire)),
+        ]
     }
 
-    /// Share of cars that store no code by these faults themselves.
-    pub(super) fn no_code(&self, faults: &[usize]) -> f64 {
-        1.0 - self.sign("codes.list", faults.iter().copied())
+    /// Share of cars that show no such sign with these faults.
+    pub(super) fn no_sign(&self, key: &str, faults: &[usize]) -> f64 {
+        1.0 - self.sign(key, faults.iter().copied())
     }
 
     /// Share of cars that show a sign with these faults.

@@ -162,6 +162,18 @@ impl Model<'_> {
         Some((vacuum, leak))
     }
 
+    /// Vacuum behind a valve, kPa, where a spare hose from the source takes the valve's place.
+    fn fed_directly(&self, world: &World, valve: usize) -> f64 {
+        let share: f64 = world.conditions.iter().map(|c| c.source_share).product();
+        let bore = self.data.physics.hose_bore_mm.value;
+        air::steady(
+            self.source.0 * share,
+            self.ambient,
+            bore,
+            self.leak_behind(world, valve),
+        )
+    }
+
     /// What leaks in behind a component, as far as air gets there.
     fn leak_behind(&self, world: &World, from: usize) -> f64 {
         self.leak_within(world, from, self.layout.down.len())
@@ -251,7 +263,7 @@ impl Model<'_> {
                 MountAtWork {
                     on: work.map_or(0.0, |(_, w)| w.on / full),
                     off: work.map_or(0.0, |(_, w)| w.off / full),
-                    reached: work.is_some(),
+                    fed: work.map_or(0.0, |(valve, _)| self.fed_directly(world, *valve) / full),
                     dead: world.of(Some(mount)).dead,
                 }
             })
@@ -295,8 +307,8 @@ impl Behaviour {
                 look.push(u16::from(valve.vents));
             }
             for mount in &at.mounts {
-                look.extend([share(mount.on), share(mount.off)]);
-                look.push(u16::from(mount.reached) + 2 * u16::from(mount.dead));
+                look.extend([share(mount.on), share(mount.off), share(mount.fed)]);
+                look.push(u16::from(mount.dead));
             }
             look.push(u16::from(at.fault_seen));
         }
@@ -335,8 +347,8 @@ pub(crate) struct MountAtWork {
     pub on: f64,
     /// Share that stays when the command has ended.
     pub off: f64,
-    /// The way from the valve is free.
-    pub reached: bool,
+    /// Share of the source's vacuum that a spare hose in the valve's place would bring.
+    pub fed: f64,
     /// Does not change with vacuum.
     pub dead: bool,
 }

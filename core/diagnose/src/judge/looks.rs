@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 
+use crate::codes;
 use crate::{Arg, Complaint, ComponentId, LookState, Message, MessageId, Value};
 
 use super::battery::Band;
@@ -18,9 +19,6 @@ const IDLE_SLACK: f64 = 150.0;
 pub(super) const SAG_MM: f64 = 2.0;
 /// From this it has sagged, mm.
 const SAGGED_MM: f64 = 3.0;
-/// Codes of the mounts' control circuits. Source: public code lists, not the standard itself.
-const MOUNT_CODES: [&str; 3] = ["P0A14", "P0A15", "P0A16"];
-
 /// Reproducing the complaint.
 pub(super) fn complaint(case: &Case<'_>) -> TestResult {
     let complained = case.situation.complaint.iter().any(|c| *c != Complaint::None);
@@ -42,10 +40,7 @@ pub(super) fn codes(case: &Case<'_>) -> TestResult {
     }
     let count = Arg::Count(list.len() as i64);
     let words = Arg::Words(list.join(", "));
-    let of_mounts = list.iter().any(|code| {
-        let code = code.trim().to_ascii_uppercase();
-        MOUNT_CODES.iter().any(|known| code.starts_with(known))
-    });
+    let of_mounts = list.iter().any(|code| codes::is_of_a_mount(code));
     let id = if of_mounts {
         "codes-mount-circuit"
     } else {

@@ -24,7 +24,7 @@ pub use target::hold_target;
 
 use vacuum::source_vacuum;
 
-use crate::{Answer, Circuit, EngineState, Message, Reading, Situation, TestKind, Window};
+use crate::{Answer, Catalogue, Circuit, EngineState, Message, Reading, Situation, TestKind};
 
 /// Judges one reading. `earlier` are the readings before it: the tester's own leak, the battery now, what the source gave.
 ///
@@ -88,21 +88,8 @@ pub(crate) struct Case<'a> {
 impl Case<'_> {
     /// What the engine did: as was said, else as the test asks.
     pub(crate) fn engine(&self) -> EngineState {
-        self.reading.state.engine.unwrap_or(match self.reading.test.kind {
-            TestKind::Delivered | TestKind::SwitchOver | TestKind::ValveVolts | TestKind::ControlPin => {
-                if self.circuit.properties.window == Window::IdleInGear {
-                    EngineState::InGear
-                } else {
-                    EngineState::Idle
-                }
-            }
-            TestKind::Source
-            | TestKind::Bypass
-            | TestKind::Shake
-            | TestKind::IdleQuality
-            | TestKind::Wiggle => EngineState::Idle,
-            _ => EngineState::Off,
-        })
+        let asked = || Catalogue::standard().engine_in(self.circuit, self.reading.test.kind);
+        self.reading.state.engine.unwrap_or_else(asked)
     }
 
     /// Whether the engine ran.
