@@ -245,6 +245,7 @@ shake-felt-wrong-way = Schütteln { $on } mit Unterdruck, { $off } ohne: verkehr
 shake-small-effect = Das Schütteln ändert sich nur { $times }. Das klärt nichts.
 shake-no-effect = Unterdruck ändert das Schütteln nicht: { $times }.
 shake-felt-no-effect = Schütteln { $on } mit Unterdruck, { $off } ohne: keine Änderung.
+shake-strong-either-way = Starkes Schütteln mit und ohne Unterdruck. Hier endet die Skala: Eine Änderung wäre nicht zu sehen.
 shake-none-either-way = Kein Schütteln mit oder ohne Unterdruck. Es gibt nichts zu vergleichen.
 shake-move-the-phone = Oder das Handy liegt, wo nichts schüttelt. Versuche eine andere Stelle.
 shake-nothing-recorded = Nichts wurde aufgezeichnet. Lege das Handy auf Metall und versuche es wieder.

@@ -246,6 +246,7 @@ shake-felt-wrong-way = Shake { $on } with vacuum, { $off } without: the wrong wa
 shake-small-effect = The shake changes only { $times }. That does not tell.
 shake-no-effect = Vacuum does not change the shake: { $times }.
 shake-felt-no-effect = Shake { $on } with vacuum, { $off } without: no change.
+shake-strong-either-way = Strong shake with and without vacuum. The scale ends here: a change would not show.
 shake-none-either-way = No shake with or without vacuum. There is nothing to compare.
 shake-move-the-phone = Or the phone lies where it does not shake. Try another place.
 shake-nothing-recorded = Nothing was recorded. Lay the phone on metal and try again.

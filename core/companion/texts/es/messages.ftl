@@ -245,6 +245,7 @@ shake-felt-wrong-way = Vibración { $on } con vacío, { $off } sin él: al revé
 shake-small-effect = La vibración solo cambia { $times }. Eso no lo dice.
 shake-no-effect = El vacío no cambia la vibración: { $times }.
 shake-felt-no-effect = Vibración { $on } con vacío, { $off } sin él: sin cambio.
+shake-strong-either-way = Vibración fuerte con y sin vacío. Aquí acaba la escala: un cambio no se vería.
 shake-none-either-way = Sin vibración con ni sin vacío. No hay nada que comparar.
 shake-move-the-phone = O el móvil está donde no vibra. Prueba otro sitio.
 shake-nothing-recorded = No se grabó nada. Pon el móvil sobre metal y prueba otra vez.

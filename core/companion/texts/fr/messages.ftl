@@ -245,6 +245,7 @@ shake-felt-wrong-way = Vibration { $on } avec dépression, { $off } sans : le m
 shake-small-effect = La vibration ne change que { $times }. Cela ne dit rien.
 shake-no-effect = La dépression ne change pas la vibration : { $times }.
 shake-felt-no-effect = Vibration { $on } avec dépression, { $off } sans : aucun changement.
+shake-strong-either-way = Forte vibration avec et sans dépression. L’échelle s’arrête là : un changement ne se verrait pas.
 shake-none-either-way = Pas de vibration avec ni sans dépression. Il n’y a rien à comparer.
 shake-move-the-phone = Ou le téléphone est là où rien ne vibre. Essayez ailleurs.
 shake-nothing-recorded = Rien n’a été enregistré. Posez le téléphone sur du métal et réessayez.

@@ -51,6 +51,8 @@ pub(crate) enum Seen {
 const SOURCE_SEEN: f64 = 0.3;
 /// Least difference on the 0–3 scale that counts as a change.
 const SCALE_STEP: f64 = 1.0;
+/// The top of that scale.
+const SCALE_TOP: f64 = 3.0;
 /// Least ratio of vibration levels that counts as a change. Source: from memory, under 1.2 times is no effect.
 const LEVEL_RATIO: f64 = 1.2;
 
@@ -107,7 +109,8 @@ impl Model<'_> {
                 self.data.slips.unit.value,
             )?),
             Answer::Values(_) if matches!(reading.test.kind, TestKind::Shake) => {
-                Seen::Fields(vec![("changes".into(), Value::Yes(shake_changes(reading)?))])
+                let changes = shake_changes(reading).map(|yes| ("changes".into(), Value::Yes(yes)));
+                Seen::Fields(changes.into_iter().collect())
             }
             Answer::Values(values) => {
                 let mut fields: Vec<(String, Value)> = values
@@ -198,7 +201,9 @@ impl Model<'_> {
 /// Whether vacuum on and off felt different.
 fn shake_changes(reading: &Reading) -> Option<bool> {
     if let (Some(on), Some(off)) = (reading.number("on_0_3"), reading.number("off_0_3")) {
-        return Some((on - off).abs() >= SCALE_STEP);
+        // Beyond either end of the scale nothing can be told apart.
+        let at_an_end = on.max(off) < SCALE_STEP || on.min(off) > SCALE_TOP - SCALE_STEP;
+        return (!at_an_end).then_some((on - off).abs() >= SCALE_STEP);
     }
     let level = |key: &str| match reading.value(key) {
         Some(Read::Samples { mg, .. }) if mg.len() > 1 => {

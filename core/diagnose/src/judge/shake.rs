@@ -8,6 +8,8 @@ use super::{Case, TestResult};
 const WORKS: f64 = 1.5;
 /// Below this they don't, or the phone lies where nothing moves (from memory).
 const NO_EFFECT: f64 = 1.2;
+/// The top of the scale for what is felt.
+const STRONGEST: f64 = 3.0;
 /// Shortest recording that says something, s: four turns of a slow idle's half order. Common practice, no source.
 const SHORTEST_S: f64 = 2.0;
 
@@ -82,6 +84,8 @@ fn felt(case: &Case<'_>, on: f64, off: f64) -> TestResult {
     if (on - off).abs() < 0.5 {
         return if on < 0.5 {
             TestResult::open(say("shake-none-either-way"))
+        } else if on > STRONGEST - 0.5 {
+            TestResult::open(say("shake-strong-either-way"))
         } else {
             TestResult::bad(say("shake-felt-no-effect"))
         };

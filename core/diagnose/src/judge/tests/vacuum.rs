@@ -155,6 +155,13 @@ fn what_vibration_should_do_goes_with_the_mount() {
         &known(),
         "shake",
         json!({"on_0_3": 3, "off_0_3": 3}),
+        Open,
+        "shake-strong-either-way",
+    );
+    expect(
+        &known(),
+        "shake",
+        json!({"on_0_3": 2, "off_0_3": 2}),
         Bad,
         "shake-felt-no-effect",
     );
