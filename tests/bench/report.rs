@@ -20,7 +20,7 @@ use crate::table::Row;
 use crate::watch::Watch;
 
 const PHOTOS: u32 = 12;
-const RUNS: u32 = 9;
+const RUNS: u32 = 61;
 /// Pixels across a photo of 12 megapixels.
 const WIDTH: u32 = 4_000;
 

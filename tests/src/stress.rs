@@ -1,17 +1,15 @@
 //! A job made to strain the report: sixty readings, twenty-four pictures, names in six scripts, notes of one line and
 //! of ten thousand characters, costs and a signature. Invented from end to end.
 
-use std::path::{Path, PathBuf};
+use std::path::Path;
 
-use anyhow::{Context, Result, anyhow, bail};
-use holdfast_companion::{Action, Body, Clock, Companion, PhoneFacts, Pick, Place, ReportState, Request};
+use anyhow::{Context, Result, anyhow};
 use holdfast_diagnose::{Circuit, CircuitChoice, TestId, parse_answer};
 use holdfast_joblog::{
     Approval, CarState, CircuitStated, Complaint, CostKind, CostLine, CostStage, Costs, Decision, DeviceId,
     Instruments, JobId, MarkRecord, MarkShapeRecord, Note, Opened, Payload, PhotoMarked, Place as Placed,
     Reading, Repair, Signature, Skipped, Stamp, Store, Subject, Vehicle, Workshop,
 };
-use holdfast_report::{Item, Scene};
 use serde_json::{Value, json};
 
 use crate::pictures::{Hose, gauge, hose};
@@ -26,6 +24,8 @@ const READINGS: usize = 60;
 pub const PICTURES: usize = 24;
 /// Pixels across a picture: small ones are drawn sooner and print as large.
 const WIDTH: u32 = 1_600;
+/// Pixels across the one that is as large as cameras take them: twelve megapixels, a gauge to be read in print.
+const LARGE: (usize, u32) = (1, 4_000);
 
 /// Names in six scripts, as the cut-down fonts of `core/report/testdata` have them.
 pub const NAMES: [&str; 6] = [
@@ -36,139 +36,6 @@ pub const NAMES: [&str; 6] = [
     "张伟",
     "山田はなこ",
 ];
-
-/// A paper the report is made for.
-const PAPERS: [&str; 2] = ["a4", "letter"];
-
-/// Makes the job in `data` and leaves its report, once for each paper, in `out`.
-///
-/// # Errors
-/// What the log, the pictures or the report say.
-pub fn reports(data: &Path, out: &Path) -> Result<Vec<PathBuf>> {
-    std::fs::create_dir_all(out)?;
-    let mut app = App::on_report(data)?;
-    PAPERS
-        .into_iter()
-        .map(|paper| {
-            app.pick(paper)?;
-            app.act(Action::MakeReport)?;
-            let file = out.join(format!("stress-{paper}.pdf"));
-            std::fs::copy(app.report()?, &file)?;
-            Ok(file)
-        })
-        .collect()
-}
-
-/// What is on a page.
-pub struct Drawn {
-    /// Its texts, in drawing order.
-    pub texts: Vec<String>,
-    /// How many pictures it has.
-    pub images: usize,
-}
-
-/// Makes the job in `data` and gives its report's pages on a paper, as the screen shows them.
-///
-/// # Errors
-/// What the log or the pictures say.
-pub fn drawn(data: &Path, paper: &str) -> Result<Vec<Drawn>> {
-    std::fs::create_dir_all(data)?;
-    let mut app = App::on_report(data)?;
-    app.pick(paper)?;
-    let Body::Report { report } = app.core.screen().body else {
-        bail!("not on the report");
-    };
-    Ok(report.pages.iter().map(drawn_on).collect())
-}
-
-fn drawn_on(page: &Scene) -> Drawn {
-    let text = |item: &Item| match item {
-        Item::Text { text, .. } => Some(text.trim().to_owned()),
-        _ => None,
-    };
-    Drawn {
-        texts: page.items.iter().filter_map(text).collect(),
-        images: page
-            .items
-            .iter()
-            .filter(|item| matches!(item, Item::Image { .. }))
-            .count(),
-    }
-}
-
-/// Fonts for the names: cut down to their letters.
-fn fonts() -> Result<Vec<String>> {
-    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("../core/report/testdata/fonts");
-    let files = std::fs::read_dir(&folder).with_context(|| folder.display().to_string())?;
-    files
-        .map(|file| Ok(file?.path().to_string_lossy().into_owned()))
-        .collect()
-}
-
-/// The app on a data folder, with a clock that stands still.
-struct App {
-    core: Companion,
-    clock: Clock,
-}
-
-impl App {
-    fn open(data: &Path) -> Result<Self> {
-        let clock = Clock {
-            wall_ms: BEGUN_MS + 86_400_000,
-            offset_min: 60,
-            mono_ms: 1,
-            boot_id: "stress".into(),
-        };
-        let facts = PhoneFacts {
-            locale: "en-GB".into(),
-            parts: Vec::new(),
-            fonts: fonts()?,
-        };
-        let core = Companion::open(data, facts, &clock)?;
-        Ok(Self { core, clock })
-    }
-
-    /// A new job, with its report on the screen.
-    fn on_report(data: &Path) -> Result<Self> {
-        let job = job(data)?.to_string();
-        let mut app = Self::open(data)?;
-        app.act(Action::OpenJob { job })?;
-        app.act(Action::Go { to: Place::Report })?;
-        Ok(app)
-    }
-
-    fn pick(&mut self, paper: &str) -> Result<()> {
-        let id = paper.to_owned();
-        self.act(Action::Pick {
-            pick: Pick::Paper { id },
-        })
-    }
-
-    /// Does an action and all the work that it asks for.
-    fn act(&mut self, action: Action) -> Result<()> {
-        let mut requests = self.core.act(action, &self.clock)?.requests;
-        while let Some(request) = requests.pop() {
-            if let Request::Work { id } = request
-                && let Some(work) = self.core.work(id)
-            {
-                let _how_it_ended = work.run(&mut |_| {});
-                let more = self.core.act(Action::WorkDone { id }, &self.clock)?;
-                requests.extend(more.requests);
-            }
-        }
-        Ok(())
-    }
-
-    fn report(&self) -> Result<PathBuf> {
-        match self.core.screen().body {
-            Body::Report { report } => match report.state {
-                ReportState::Ready { path, .. } => Ok(path.into()),
-                other => bail!("the report is not ready: {other:?}"),
-            },
-            _ => bail!("not on the report"),
-        }
-    }
-}
 
 /// The log as it is written.
 struct Writer {
@@ -188,7 +55,12 @@ impl Writer {
     }
 }
 
-fn job(data: &Path) -> Result<JobId> {
+/// Writes the job into a data folder.
+///
+/// # Errors
+/// What the log or the pictures say.
+pub fn job(data: &Path) -> Result<JobId> {
+    std::fs::create_dir_all(data)?;
     let mut store = Store::open_as(data, DeviceId(*b"holdfast-stress-"))?;
     let job = store.new_job();
     let mut writer = Writer {
@@ -315,10 +187,11 @@ fn pictures(writer: &mut Writer, data: &Path) -> Result<()> {
     let photos = writer.store.photos();
     for at in 0..PICTURES {
         let seed = u32::try_from(at)?;
+        let width = if at == LARGE.0 { LARGE.1 } else { WIDTH };
         let picture = match at % 3 {
-            0 => hose(Hose::Split, WIDTH, seed),
-            1 => gauge(20.0 - at as f64 / 2.0, WIDTH, seed),
-            _ => hose(Hose::New, WIDTH, seed),
+            0 => hose(Hose::Split, width, seed),
+            1 => gauge(20.0 - at as f64 / 2.0, width, seed),
+            _ => hose(Hose::New, width, seed),
         };
         let file = data.join("picture.jpg");
         picture.context("no picture")?.save(&file)?;

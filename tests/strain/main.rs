@@ -1,7 +1,8 @@
 //! The report of a job made to strain it: sixty readings, twenty-four pictures, names in six scripts, notes of ten
 //! thousand characters. The validator that is not ours judges the same files in `cargo xtask test report`.
 
-use holdfast_tests::stress::{NAMES, PICTURES, drawn};
+use holdfast_tests::printed::drawn;
+use holdfast_tests::stress::{NAMES, PICTURES, job};
 
 /// What can't be drawn is shown as this.
 const REPLACED: char = '\u{fffd}';
@@ -9,8 +10,9 @@ const REPLACED: char = '\u{fffd}';
 #[test]
 fn the_report_has_all_pictures_names_and_long_notes() {
     let data = tempfile::tempdir().expect("a folder");
+    let job = job(data.path()).expect("the job").to_string();
     for paper in ["a4", "letter"] {
-        let pages = drawn(&data.path().join(paper), paper).expect("the pages");
+        let pages = drawn(data.path(), &job, paper).expect("the pages");
         let texts: Vec<&String> = pages.iter().flat_map(|page| &page.texts).collect();
         let all = texts
             .iter()

@@ -1,7 +1,7 @@
 //! What every screen asks of the companion: words, the open job, instruments, marks.
 
 use holdfast_diagnose::{Catalogue, Learned, Next, TestId, TestSpec};
-use holdfast_joblog::{EntryKey, JobId, JobRow, Payload, kind};
+use holdfast_joblog::{Content, EntryKey, JobId, JobRow, Payload, RecordLine, Workshop, kind};
 use holdfast_measure::{Pressure, PressureUnit};
 use holdfast_report::State;
 
@@ -62,14 +62,24 @@ impl Companion {
                 Payload::Profile(it) => job.log.profile.as_ref() == Some(it),
                 Payload::Instruments(it) => job.log.instruments.as_ref() == Some(it),
                 Payload::Limit(it) => job.log.limit == *it,
-                // Nobody named is stated by saying nothing.
-                Payload::Workshop(it) => job.log.workshop.clone().unwrap_or_default() == *it,
+                // Nobody named is stated by saying nothing; one that another phone named stays.
+                Payload::Workshop(it) => {
+                    job.log.workshop.clone().unwrap_or_default() == *it
+                        || (*it == Workshop::default() && !self.named_the_workshop(job))
+                }
                 _ => false,
             });
             if !stated {
                 self.append(payload, turn);
             }
         }
+    }
+
+    /// Whether it was this phone that named the job's workshop last.
+    fn named_the_workshop(&self, job: &JobView) -> bool {
+        let names = |line: &&RecordLine| matches!(line.content, Content::Known(Payload::Workshop(_)));
+        let last = job.log.record.iter().rfind(names);
+        last.is_some_and(|line| line.entry.key.device == self.store.device())
     }
 
     /// Reads the open job from the log, as far as it changed.

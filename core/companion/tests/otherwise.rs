@@ -13,6 +13,7 @@ use holdfast_companion::{
     Action, Body, Button, CannotReason, FieldId, HoldPhase, PhonePart, Pick, Place, Request, TestStage,
 };
 use holdfast_diagnose::Outcome;
+use holdfast_report::Item;
 use phone::{Phone, button};
 
 fn refuse_button(phone: &Phone) -> Button {
@@ -141,6 +142,20 @@ fn vibration_is_recorded_with_vacuum_and_without() {
         "{:?}",
         done[0].result
     );
+    // Its spectrum stands on the result and in the report: a turn of four samples at 100 a second is 25 Hz.
+    let TestStage::Result { chart, .. } = phone.stage() else {
+        panic!("{:?}", phone.stage())
+    };
+    let drawn = chart.expect("the spectrum").alt;
+    assert!(drawn.matches("25.0\u{a0}Hz").count() == 2, "{drawn}");
+    phone.send(Action::Go { to: Place::Report });
+    phone.work();
+    let Body::Report { report } = phone.screen().body else {
+        panic!("no report")
+    };
+    let labelled =
+        |item: &Item| matches!(item, Item::Text { text, .. } if text == "vibrations a second (Hz)");
+    assert!(report.pages.iter().flat_map(|page| &page.items).any(labelled));
 }
 
 #[test]

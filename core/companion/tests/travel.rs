@@ -9,6 +9,7 @@
 mod phone;
 
 use holdfast_companion::{Action, Body, ExportOf, FieldId, PhotoSource, PhotoSubject, Pick, Place, Request};
+use holdfast_report::Item;
 use phone::Phone;
 
 /// Does the work asked for and gives the file that is handed on.
@@ -85,9 +86,7 @@ fn report(phone: &mut Phone) -> Vec<u8> {
 fn a_job_continued_on_two_phones_and_merged_both_ways_is_the_same_job_with_the_same_report() {
     let (mut one, mut two) = (Phone::new(), Phone::new());
     // The job names no workshop: that the other phone has one must not show.
-    two.send(Action::Go { to: Place::Settings });
-    two.type_in(FieldId::Business, "Kerbside Motor Works");
-    two.send(Action::Back);
+    name_workshop(&mut two, "Kerbside Motor Works");
     one.begin_job();
     photo(&mut one);
     let bundle = exported(&mut one, ExportOf::Open);
@@ -130,6 +129,92 @@ fn a_job_continued_on_two_phones_and_merged_both_ways_is_the_same_job_with_the_s
         first.starts_with(b"%PDF") && first == second,
         "the reports differ"
     );
+}
+
+/// Types who works here and leaves the settings.
+fn name_workshop(phone: &mut Phone, business: &str) {
+    phone.send(Action::Go { to: Place::Settings });
+    phone.type_in(FieldId::Business, business);
+    phone.send(Action::Back);
+}
+
+/// The first text of the report: the letterhead where there is one.
+fn report_begins_with(phone: &mut Phone) -> String {
+    phone.send(Action::Go { to: Place::Report });
+    phone.work();
+    let Body::Report { report } = phone.screen().body else {
+        panic!("the report")
+    };
+    let text = |item: &Item| match item {
+        Item::Text { text, .. } => Some(text.clone()),
+        _ => None,
+    };
+    report.pages[0].items.iter().find_map(text).expect("words")
+}
+
+#[test]
+fn settings_left_on_a_phone_without_a_workshop_leave_the_one_that_the_job_names() {
+    let (mut one, mut two) = (Phone::new(), Phone::new());
+    name_workshop(&mut one, "Kerbside Motor Works");
+    one.begin_job();
+    let bundle = exported(&mut one, ExportOf::Open);
+    take_in(&mut two, &bundle);
+    open_first(&mut two);
+    two.send(Action::Go { to: Place::Settings });
+    two.pick(Pick::Speech);
+    two.send(Action::Back);
+    assert_eq!(report_begins_with(&mut two), "Kerbside Motor Works");
+    // Both ways again: the same report on both.
+    let back = exported(&mut two, ExportOf::Open);
+    take_in(&mut one, &back);
+    assert!(report(&mut one) == report(&mut two), "the reports differ");
+    // Whoever named it can take it back.
+    one.send(Action::Go { to: Place::Settings });
+    one.type_in(FieldId::Business, "");
+    one.send(Action::Back);
+    assert!(report_begins_with(&mut one).contains("TEST 123"));
+}
+
+#[test]
+fn what_a_report_leaves_out_travels_with_its_job() {
+    let (mut one, mut two) = (Phone::new(), Phone::new());
+    one.begin_job();
+    photo(&mut one);
+    one.hold("hold:branch", 19, "20", "19.9");
+    let whole = report(&mut one);
+    assert!(holds(&whole, b"readings.csv"));
+    for id in ["record", "photos", "drawings"] {
+        one.pick(Pick::ReportPart { id: id.into() });
+    }
+    one.pick(Pick::ReportPart {
+        id: "drawings".into(),
+    });
+    let bare = report(&mut one);
+    assert!(
+        !holds(&bare, b"readings.csv"),
+        "the readings go with the pages that show them"
+    );
+    assert!(bare.len() < whole.len());
+    let bundle = exported(&mut one, ExportOf::Open);
+    take_in(&mut two, &bundle);
+    open_first(&mut two);
+    assert!(bare == report(&mut two), "the reports differ");
+    two.send(Action::Go { to: Place::Log });
+    let Body::Log { log } = two.screen().body else {
+        panic!("the log")
+    };
+    let last = log
+        .rows
+        .iter()
+        .find(|row| row.text.starts_with("Reports without"));
+    assert_eq!(
+        last.expect("it is said").text,
+        "Reports without: photos, full record"
+    );
+}
+
+fn holds(file: &[u8], part: &[u8]) -> bool {
+    file.windows(part.len()).any(|window| window == part)
 }
 
 #[test]

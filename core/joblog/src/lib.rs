@@ -22,8 +22,9 @@ pub use payload::{
     Acknowledged, Approval, Binned, CarState, CauseRecord, CircuitStated, Closed, Complaint, Content,
     Correction, CostKind, CostLine, CostStage, Costs, Decision, Engine, GaugeRecord, HoldPoint, Instruments,
     Interrupted, Limit, MarkRecord, MarkShapeRecord, MeterRecord, Note, Opened, Payload, Photo, PhotoFormat,
-    PhotoMarked, Place, Profile, Reading, Repair, ReportLanguage, ReportMade, SecondPerson, Signature,
-    Skipped, Subject, Tools, TraceChunk, Typed, Undo, Vehicle, VehicleKind, Workshop,
+    PhotoMarked, Place, Profile, Reading, Repair, ReportLanguage, ReportMade, ReportPart, ReportParts,
+    SecondPerson, Signature, Skipped, Subject, Tools, TraceChunk, Typed, Undo, Vehicle, VehicleKind,
+    Workshop,
 };
 pub use photo::{BlurBox, ImportError, ImportStage, Imported, Photos, Rendition};
 pub use plate::normal as plate_for_search;

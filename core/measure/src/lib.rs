@@ -24,6 +24,7 @@ mod number;
 mod ode;
 mod posterior;
 mod pressure_unit;
+mod spectrum;
 mod spot;
 mod trace;
 mod watch;
@@ -47,6 +48,7 @@ pub use normal::{normal_cdf, normal_quantile, probability_above};
 pub use number::{NumberError, parse_number, parse_vacuum};
 pub use posterior::LeakPosterior;
 pub use pressure_unit::PressureUnit;
+pub use spectrum::{SpectrumLine, spectrum};
 pub use uom::si;
 pub use uom::si::f64::{
     Area, ElectricCurrent, ElectricPotential, ElectricalResistance, Length, Power, Pressure,

@@ -14,6 +14,7 @@ pub use diagram::gauge::{Dial, gauge};
 pub use diagram::hold_chart::{FitPoint, HoldChart, HoldSeries, LimitLine, hold_chart};
 pub use diagram::photo::{PhotoMark, PhotoScene, PhotoShape, Spot, photo};
 pub use diagram::signature::{PAD, SignaturePad, signature, signature_pad};
+pub use diagram::spectrum::{Spectrum, SpectrumSeries, spectrum};
 pub use diagram::state::{Lead, State};
 pub use document::{
     Align, Attachment, Block, Business, Column, Direction, Fact, Figure, Finding, Page, Paper, PdfError,

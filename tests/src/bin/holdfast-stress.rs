@@ -7,7 +7,8 @@ use anyhow::{Context, Result};
 fn main() -> Result<()> {
     let out = std::env::args_os().nth(1).context("holdfast-stress OUT")?;
     let data = tempfile::tempdir()?;
-    for file in holdfast_tests::stress::reports(data.path(), Path::new(&out))? {
+    let job = holdfast_tests::stress::job(data.path())?.to_string();
+    for file in holdfast_tests::printed::reports(data.path(), &job, Path::new(&out), "stress")? {
         println!("{}", file.display());
     }
     Ok(())

@@ -4,9 +4,10 @@ use holdfast_diagnose::{
     Band as Expected, CarState, Catalogue, FieldKey, Quantity, Reading, TestId, TestResult, Value,
     expected_band,
 };
-use holdfast_measure::PressureUnit;
+use holdfast_measure::{Pressure, PressureUnit, si::pressure::kilopascal};
 use holdfast_report::{Band, Scene};
 
+use super::hold::TARGET_REACH;
 use super::mark::state_of;
 use super::reading::{field_words, number_words, small, value_words};
 use crate::job::JobView;
@@ -74,6 +75,33 @@ pub(super) fn bands(
             Some((scene, small(&words)))
         })
         .collect()
+}
+
+/// The highest vacuum of a hold that did not build any, on the band to pump to. Nothing for one that did.
+#[must_use]
+pub(super) fn reached(texts: &Texts, reading: &Reading, result: &TestResult) -> Option<Scene> {
+    let hold = result.hold.as_ref().filter(|hold| hold.points.is_empty())?;
+    let words = |kpa: f64| texts.vacuum(Pressure::new::<kilopascal>(kpa));
+    let title = texts.say("band-reached");
+    let (low, high) = (hold.target_kpa, hold.target_kpa * (1.0 + TARGET_REACH));
+    let expected = Args::new().text("low", words(low)).text("high", words(high));
+    let args = Args::new()
+        .text("what", texts.test_name(&reading.test))
+        .text("reading", words(hold.start_kpa))
+        .text("expected", texts.say_with("band-from-to", &expected));
+    Some(holdfast_report::band(&Band {
+        alt: texts.say_with("band-alt", &args),
+        title,
+        low,
+        high,
+        low_text: words(low),
+        high_text: words(high),
+        band_label: texts.say("band-expected"),
+        reading: Some(hold.start_kpa),
+        doubt: 0.0,
+        reading_text: words(hold.start_kpa),
+        state: Some(state_of(result.outcome)),
+    }))
 }
 
 impl Field<'_> {

@@ -36,9 +36,10 @@ pub(crate) fn dial(texts: &Texts, situation: &Situation, unit: PressureUnit, rea
 }
 
 /// How far past the target the band reaches, as a share of it: a stroke too many does no harm.
-const TARGET_REACH: f64 = 0.05;
+pub(super) const TARGET_REACH: f64 = 0.05;
 
-/// The fall of the needle in one hold or several, with the limit of the first. Nothing where no hold has two readings.
+/// The fall of the needle in one hold or several, with the limit of the first. Of several, one that did not build vacuum
+/// is the level it reached. Nothing where no hold has two readings.
 #[must_use]
 pub(crate) fn hold_chart(
     texts: &Texts,
@@ -48,10 +49,24 @@ pub(crate) fn hold_chart(
     let unit = texts.unit();
     let mut series = Vec::new();
     let mut limit = None;
+    let fell = |hold: &&HoldResult| hold.points.len() > 1;
+    if !holds
+        .iter()
+        .any(|(_, _, result)| result.hold.as_ref().is_some_and(|hold| fell(&hold)))
+    {
+        return None;
+    }
     for (label, _, result) in holds {
-        let Some(hold) = result.hold.as_ref().filter(|hold| hold.points.len() > 1) else {
+        let Some(hold) = &result.hold else { continue };
+        if !fell(&hold) {
+            series.push(HoldSeries {
+                label: label.unwrap_or_default().to_owned(),
+                state: Some(state_of(result.outcome)),
+                points: in_unit(&[(0.0, hold.start_kpa)], unit),
+                fit: Vec::new(),
+            });
             continue;
-        };
+        }
         if limit.is_none() && !hold.limit_line.is_empty() {
             limit = Some(LimitLine {
                 label: texts.say("chart-limit"),
@@ -65,36 +80,37 @@ pub(crate) fn hold_chart(
             fit: hold.fit.iter().map(|point| fit_point(point, unit)).collect(),
         });
     }
-    let (_, reading, result) = holds.last()?;
-    if series.is_empty() {
-        return None;
-    }
-    let alt = texts.say_with(
-        "chart-alt",
-        &Args::new()
-            .text("test", texts.test_name(&reading.test))
-            .text(
-                "fall",
-                result
-                    .hold
-                    .as_ref()
-                    .map(|hold| fall(texts, hold))
-                    .unwrap_or_default(),
-            )
-            .text(
-                "limit",
-                texts.vacuum(Pressure::new::<kilopascal>(job.situation.limit.drop_kpa)),
-            )
-            .text("seconds", texts.seconds(job.situation.limit.seconds)),
-    );
     Some(holdfast_report::hold_chart(&HoldChart {
-        alt,
+        alt: chart_alt(texts, job, holds),
         unit: unit.symbol().to_owned(),
         time_label: texts.say("chart-seconds"),
         series,
         limit,
         decimal: texts.decimal_mark(),
     }))
+}
+
+/// What a chart shows, in words.
+fn chart_alt(texts: &Texts, job: &JobView, holds: &[(Option<&str>, &Reading, &TestResult)]) -> String {
+    let fell = |(_, _, result): &(Option<&str>, &Reading, &TestResult)| {
+        let hold = result.hold.as_ref();
+        hold.map(|hold| fall(texts, hold)).unwrap_or_default()
+    };
+    let (before, last) = match holds {
+        [before, last] => (Some(before), Some(last)),
+        others => (None, others.last()),
+    };
+    let Some(last) = last else { return String::new() };
+    let limit = Pressure::new::<kilopascal>(job.situation.limit.drop_kpa);
+    let args = Args::new()
+        .text("test", texts.test_name(&last.1.test))
+        .text("fall", fell(last))
+        .text("limit", texts.vacuum(limit))
+        .text("seconds", texts.seconds(job.situation.limit.seconds));
+    match before {
+        Some(before) => texts.say_with("chart-alt-compared", &args.text("before", fell(before))),
+        None => texts.say_with("chart-alt", &args),
+    }
 }
 
 /// The test that condemned a part and the same test after its repair, on one chart.

@@ -254,6 +254,16 @@ fn payload_words(texts: &Texts, circuit: &Circuit, log: &JobState, payload: &Pay
             ),
             None => texts.say("log-report-language-screens"),
         },
+        Payload::ReportParts(parts) if parts.left_out.is_empty() => texts.say("log-report-whole"),
+        Payload::ReportParts(parts) => {
+            let named: Vec<String> = parts
+                .left_out
+                .iter()
+                .map(|part| texts.say(&format!("report-part-{}", part.as_str())))
+                .collect();
+            let parts = named.join(", ").to_lowercase();
+            texts.say_with("log-report-parts", &Args::new().text("parts", parts))
+        }
         Payload::Workshop(workshop) => {
             let business = workshop.business.lines().next().unwrap_or_default();
             let named = [workshop.technician.trim(), business.trim()]

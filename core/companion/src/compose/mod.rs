@@ -23,6 +23,7 @@ mod reading;
 mod reasons;
 mod repaired;
 mod report;
+mod spectrum;
 mod stated;
 mod test;
 #[cfg(test)]

@@ -8,7 +8,7 @@ use holdfast_measure::{Pressure, si::pressure::kilopascal};
 use holdfast_report::Scene;
 
 use super::reading::reading_words;
-use super::{hold::hold_chart, mark::mark_of};
+use super::{hold::hold_chart, mark::mark_of, spectrum::spectra};
 use crate::job::JobView;
 use crate::protocol::{Acknowledgement, Caution, Mark, Meaning, Signal, Step};
 use crate::text::{Args, Texts, sentence};
@@ -230,7 +230,7 @@ pub(crate) fn result(texts: &Texts, job: &JobView, reading: &Reading, result: &T
         sentence: sentence(&sentence_seen),
         meaning,
         details,
-        chart: hold_chart(texts, job, &[(None, reading, result)]),
+        chart: hold_chart(texts, job, &[(None, reading, result)]).or_else(|| spectra(texts, reading)),
     }
 }
 

@@ -21,6 +21,7 @@ mod jobs;
 mod kind;
 mod log;
 mod look;
+mod mark_shapes;
 pub(crate) mod marks;
 mod narrow;
 mod numbers;

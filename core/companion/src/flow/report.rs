@@ -12,14 +12,14 @@
 
 use std::path::{Path, PathBuf};
 
-use holdfast_joblog::{Payload, PhotoState, ReportLanguage};
+use holdfast_joblog::{Payload, PhotoState, ReportLanguage, ReportPart, ReportParts};
 use holdfast_report::{Paper, Report};
 
 use crate::companion::Companion;
 use crate::compose::{self, ReportWishes};
 use crate::drawn::PagesOf;
 use crate::error::ActError;
-use crate::flow::parts::{one_of, option, plain, primary, quiet, section, tap, words};
+use crate::flow::parts::{any_of, one_of, option, plain, primary, quiet, section, tap, words};
 use crate::flow::{photo, travel};
 use crate::job::JobView;
 use crate::protocol::{
@@ -41,6 +41,9 @@ pub(super) fn act(core: &mut Companion, action: Action, turn: &mut Turn<'_>) -> 
         Action::Pick {
             pick: Pick::ReportLanguage { tag },
         } => state_language(core, tag, turn),
+        Action::Pick {
+            pick: Pick::ReportPart { id },
+        } => turn_part(core, &id, turn),
         Action::MakeReport => {
             let Some(report) = input(core) else { return Ok(()) };
             let paper = paper(core);
@@ -70,6 +73,17 @@ fn state_language(core: &mut Companion, tag: String, turn: &mut Turn<'_>) {
     if known && stated_language(core).unwrap_or_default() != tag {
         core.append(Payload::ReportLanguage(ReportLanguage { tag }), turn);
     }
+}
+
+/// Leaves a part out of the job's reports, or puts it in again.
+fn turn_part(core: &mut Companion, id: &str, turn: &mut Turn<'_>) {
+    let Some(turned) = ReportPart::ALL.into_iter().find(|part| part.as_str() == id) else {
+        return;
+    };
+    let Some(job) = &core.job else { return };
+    let is_out = |part: &ReportPart| job.log.report_left_out.contains(part) != (*part == turned);
+    let left_out = ReportPart::ALL.into_iter().filter(is_out).collect();
+    core.append(Payload::ReportParts(ReportParts { left_out }), turn);
 }
 
 /// The language that the job states for its reports, by its tag.
@@ -288,6 +302,7 @@ fn customer_section(core: &Companion) -> Section {
 
 fn paper_section(core: &Companion) -> Section {
     let items = vec![
+        parts_choice(core),
         language_choice(core),
         paper_choice(core),
         words(core.say("report-business-hint")),
@@ -297,6 +312,18 @@ fn paper_section(core: &Companion) -> Section {
         )),
     ];
     section(core.say("report-print"), items)
+}
+
+/// What stands behind the customer's page.
+fn parts_choice(core: &Companion) -> FormItem {
+    let left_out = core.job.as_ref().map(|job| &job.log.report_left_out);
+    let part = |part: ReportPart| {
+        let id = part.as_str();
+        let is_in = !left_out.is_some_and(|out| out.contains(&part));
+        let label = core.say(&format!("report-part-{id}"));
+        option(label, is_in, Pick::ReportPart { id: id.to_owned() })
+    };
+    any_of(core.say("report-parts"), ReportPart::ALL.map(part).into())
 }
 
 /// Which language the job's reports are in.

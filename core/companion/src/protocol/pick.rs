@@ -279,6 +279,11 @@ pub enum Pick {
         /// Its tag, such as `de`; empty for that of the screens.
         tag: String,
     },
+    /// A part of the job's report, put in or left out.
+    ReportPart {
+        /// `drawings`, `photos` or `record`.
+        id: String,
+    },
     /// Whether the costs are foreseen or charged.
     CostStage {
         /// `estimate` or `charged`.

@@ -322,7 +322,7 @@ fn test_stems(test: &holdfast_diagnose::TestId) -> Vec<String> {
 }
 
 /// Beginnings of keys whose end comes from an id that other tests go through, or from a phone, a log or a setting.
-const OPEN_ENDED: [&str; 32] = [
+const OPEN_ENDED: [&str; 33] = [
     "settings-unit-",
     "speak-",
     "script-",
@@ -343,6 +343,7 @@ const OPEN_ENDED: [&str; 32] = [
     "cannot-",
     "window-",
     "state-",
+    "report-part-",
     "log-ambient-",
     "log-interrupted-",
     "test-shake-scale-",

@@ -43,6 +43,13 @@ chart-seconds = Sekunden
 chart-before = vorher
 chart-after = nachher
 chart-alt = { $test }: { $fall }. Grenze { $limit } in { $seconds }.
+chart-alt-compared = { $test }: vor der Reparatur { $before }, danach { $fall }. Grenze { $limit } in { $seconds }.
+band-reached = Höchster erreichter Unterdruck
+spectrum-on = mit Unterdruck
+spectrum-off = ohne
+spectrum-hz = Schwingungen je Sekunde (Hz)
+spectrum-alt = { $test }: am stärksten mit Unterdruck { $on }, ohne { $off }.
+spectrum-peak = { $level } bei { $hz }
 
 band-expected = erwartet
 band-alt = { $what }: { $reading }. Erwartet { $expected }.

@@ -43,6 +43,13 @@ chart-seconds = seconds
 chart-before = before
 chart-after = after
 chart-alt = { $test }: { $fall }. Limit { $limit } in { $seconds }.
+chart-alt-compared = { $test }: before the repair { $before }, after it { $fall }. Limit { $limit } in { $seconds }.
+band-reached = Highest vacuum reached
+spectrum-on = with vacuum
+spectrum-off = without
+spectrum-hz = vibrations a second (Hz)
+spectrum-alt = { $test }: strongest with vacuum { $on }, without { $off }.
+spectrum-peak = { $level } at { $hz }
 
 band-expected = expected
 band-alt = { $what }: { $reading }. Expected { $expected }.

@@ -43,6 +43,13 @@ chart-seconds = segundos
 chart-before = antes
 chart-after = después
 chart-alt = { $test }: { $fall }. Límite { $limit } en { $seconds }.
+chart-alt-compared = { $test }: antes de la reparación { $before }, después { $fall }. Límite { $limit } en { $seconds }.
+band-reached = Vacío máximo alcanzado
+spectrum-on = con vacío
+spectrum-off = sin vacío
+spectrum-hz = vibraciones por segundo (Hz)
+spectrum-alt = { $test }: lo más fuerte con vacío { $on }, sin él { $off }.
+spectrum-peak = { $level } a { $hz }
 
 band-expected = esperado
 band-alt = { $what }: { $reading }. Esperado { $expected }.

@@ -43,13 +43,20 @@ chart-seconds = secondes
 chart-before = avant
 chart-after = après
 chart-alt = { $test } : { $fall }. Limite { $limit } en { $seconds }.
+chart-alt-compared = { $test } : avant la réparation { $before }, après { $fall }. Limite { $limit } en { $seconds }.
+band-reached = Dépression maximale atteinte
+spectrum-on = avec dépression
+spectrum-off = sans
+spectrum-hz = vibrations par seconde (Hz)
+spectrum-alt = { $test } : au plus fort avec dépression { $on }, sans { $off }.
+spectrum-peak = { $level } à { $hz }
 
 band-expected = attendu
 band-alt = { $what } : { $reading }. Attendu { $expected }.
 band-alt-open = { $what } : pas encore de lecture. Attendu { $expected }.
 band-from-to = { $low } à { $high }
 
-connector-seen-from = Vu dans la face ouverte du connecteur de la voiture
+connector-seen-from = Face ouverte du connecteur de la voiture
 connector-seen-from-wires = Vu côté fils, connecteur branché
 connector-seen-valve = Vu dans la prise de l’électrovanne même
 connector-ground = { -ground } de caisse

@@ -8,7 +8,7 @@ use crate::kind;
 use crate::payload::{
     Acknowledged, Approval, CircuitStated, Closed, Complaint, Content, Costs, Engine, Instruments,
     Interrupted, Limit, MarkRecord, Note, Opened, Payload, Photo, PhotoMarked, Place, Profile, Reading,
-    Repair, ReportMade, SecondPerson, Skipped, Tools, TraceChunk, Vehicle, Workshop,
+    Repair, ReportMade, ReportPart, SecondPerson, Skipped, Tools, TraceChunk, Vehicle, Workshop,
 };
 
 /// A payload with its entry and time.
@@ -106,6 +106,8 @@ pub struct JobState {
     pub workshop: Option<Workshop>,
     /// The language of the reports, by its tag, where it is not that of the screens.
     pub report_language: Option<String>,
+    /// What the reports leave out.
+    pub report_left_out: Vec<ReportPart>,
     /// What the customer said to work, in order.
     pub approvals: Vec<Dated<Approval>>,
     /// The finding the job was closed with, if it is closed.
@@ -145,6 +147,7 @@ impl JobState {
             costs: None,
             workshop: None,
             report_language: None,
+            report_left_out: Vec::new(),
             approvals: Vec::new(),
             closed: None,
             reports: Vec::new(),
@@ -216,6 +219,7 @@ impl JobState {
             Payload::ReportLanguage(it) => {
                 self.report_language = Some(it.tag.clone()).filter(|tag| !tag.is_empty());
             }
+            Payload::ReportParts(it) => self.report_left_out.clone_from(&it.left_out),
             Payload::Approval(it) => self.approvals.push(dated(entry, corrected, it)),
             Payload::Closed(it) => self.closed = Some(dated(entry, corrected, it)),
             Payload::ReportMade(it) => self.reports.push(dated(entry, corrected, it)),

@@ -192,6 +192,40 @@ pub struct ReportLanguage {
     pub tag: String,
 }
 
+/// What the job's reports leave out. The customer's page is always in them.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct ReportParts {
+    /// The parts left out.
+    pub left_out: Vec<ReportPart>,
+}
+
+/// A part of the report behind the customer's page.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum ReportPart {
+    /// Circuit map, charts, readings on their bands.
+    Drawings,
+    /// The photos.
+    Photos,
+    /// The full record, and with it the readings that ride inside the file.
+    Record,
+}
+
+impl ReportPart {
+    /// In the order of the report.
+    pub const ALL: [Self; 3] = [Self::Drawings, Self::Photos, Self::Record];
+
+    /// Its id, as it stands in the log.
+    #[must_use]
+    pub fn as_str(self) -> &'static str {
+        match self {
+            Self::Drawings => "drawings",
+            Self::Photos => "photos",
+            Self::Record => "record",
+        }
+    }
+}
+
 /// A report was made.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct ReportMade {

@@ -11,8 +11,8 @@ mod upcast;
 use serde_json::Value;
 
 pub use case::{
-    CauseRecord, Closed, Complaint, Note, Opened, Repair, ReportLanguage, ReportMade, Subject, Vehicle,
-    VehicleKind,
+    CauseRecord, Closed, Complaint, Note, Opened, Repair, ReportLanguage, ReportMade, ReportPart,
+    ReportParts, Subject, Vehicle, VehicleKind,
 };
 pub use change::{Binned, Correction, Undo};
 pub use money::{Approval, CostKind, CostLine, CostStage, Costs, Decision, Signature, Workshop};
@@ -138,6 +138,8 @@ payloads! {
     Closed(Closed) = "closed" v 1,
     /// The language of the reports.
     ReportLanguage(ReportLanguage) = "report_language" v 1,
+    /// What the reports leave out.
+    ReportParts(ReportParts) = "report_parts" v 1,
     /// A report was made.
     ReportMade(ReportMade) = "report" v 1,
     /// The job was put in the bin.

@@ -1,6 +1,6 @@
 //! The expected band with the reading on it.
 
-use crate::diagram::label::cut_to;
+use crate::diagram::label::wrapped;
 use crate::diagram::scale::step;
 use crate::diagram::sketch::{Sketch, at, solid};
 use crate::diagram::state::State;
@@ -40,6 +40,8 @@ const LEFT: f32 = 18.0;
 const RIGHT: f32 = 342.0;
 const AXIS: f32 = 84.0;
 const SMALL: f32 = 15.0;
+/// From line to line of the title.
+const LINE: f32 = 17.0;
 const BIG: f32 = 22.0;
 
 /// Draws the band, 360 by 132 units.
@@ -63,15 +65,19 @@ pub fn band(band: &Band) -> Scene {
     let mut sketch = Sketch::new();
 
     let taken = Ruler::of(Weight::Bold, BIG).width(&band.reading_text);
-    let title = cut_to(&band.title, Weight::Regular, SMALL, RIGHT - LEFT - taken - 12.0);
-    sketch.text(
-        at(LEFT, 24.0),
-        Anchor::Start,
-        SMALL,
+    let title = wrapped(
+        &band.title,
         Weight::Regular,
-        Role::QuietInk,
-        &title,
+        SMALL,
+        RIGHT - LEFT - taken - 12.0,
+        2,
     );
+    // The last of two lines stands beside the reading, too.
+    let first = 24.0 - LINE / 2.0 * title.len().saturating_sub(1) as f32;
+    for (n, line) in title.iter().enumerate() {
+        let place = at(LEFT, first + LINE * n as f32);
+        sketch.text(place, Anchor::Start, SMALL, Weight::Regular, Role::QuietInk, line);
+    }
     let role = band.state.map_or(Role::Ink, State::role);
     sketch.text(
         at(RIGHT, 26.0),

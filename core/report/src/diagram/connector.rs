@@ -51,6 +51,8 @@ pub struct GroundPlace {
 const WIDTH: f32 = 360.0;
 const HEIGHT: f32 = 264.0;
 const PIN_Y: f32 = 104.0;
+/// From line to line of words.
+const LINE: f32 = 17.0;
 const SMALL: f32 = 15.0;
 
 /// Draws the face, 360 by 264 units.
@@ -75,7 +77,7 @@ pub fn connector_face(face: &ConnectorFace) -> Scene {
             .iter()
             .enumerate()
         {
-            let y = 18.0 + 17.0 * n as f32;
+            let y = 18.0 + LINE * n as f32;
             sketch.text(at(x, y), Anchor::Middle, SMALL, Weight::Regular, Role::Ink, line);
         }
         sketch.rounded(
@@ -171,18 +173,16 @@ fn housing(sketch: &mut Sketch, left: f32, width: f32) {
 fn probe(sketch: &mut Sketch, x: f32, y: f32, lead: Lead, words: &str, width: f32) {
     let role = lead.role();
     sketch.line(&[at(x, y), at(x, 172.0)], solid(5.0, role));
-    let half =
-        (crate::text::Ruler::of(Weight::Bold, SMALL).width(words) / 2.0 + 9.0).clamp(20.0, width / 2.0);
-    sketch.rounded(at(x - half, 170.0), half * 2.0, 27.0, 9.0, None, Some(role));
-    let words = crate::diagram::label::cut_to(words, Weight::Bold, SMALL, width - 12.0);
-    sketch.text(
-        at(x, 188.5),
-        Anchor::Middle,
-        SMALL,
-        Weight::Bold,
-        Role::OnNeedle,
-        &words,
-    );
+    let lines = wrapped(words, Weight::Bold, SMALL, width - 12.0, 2);
+    let ruler = crate::text::Ruler::of(Weight::Bold, SMALL);
+    let widest = lines.iter().map(|line| ruler.width(line)).fold(0.0, f32::max);
+    let half = (widest / 2.0 + 9.0).clamp(20.0, width / 2.0);
+    let height = 10.0 + LINE * lines.len().max(1) as f32;
+    sketch.rounded(at(x - half, 170.0), half * 2.0, height, 9.0, None, Some(role));
+    for (n, line) in lines.iter().enumerate() {
+        let place = at(x, 188.5 + LINE * n as f32);
+        sketch.text(place, Anchor::Middle, SMALL, Weight::Bold, Role::OnNeedle, line);
+    }
 }
 
 fn draw_ground(sketch: &mut Sketch, x: f32, ground: &GroundPlace, column: f32) {
@@ -190,7 +190,7 @@ fn draw_ground(sketch: &mut Sketch, x: f32, ground: &GroundPlace, column: f32) {
         .iter()
         .enumerate()
     {
-        let y = 18.0 + 17.0 * n as f32;
+        let y = 18.0 + LINE * n as f32;
         sketch.text(at(x, y), Anchor::Middle, SMALL, Weight::Regular, Role::Ink, line);
     }
     sketch.line(&[at(x, 52.0), at(x, 80.0)], solid(2.5, Role::Ink));

@@ -1,10 +1,9 @@
 //! The hold chart: how the needle fell, the limit, and the fitted line with its band.
 
-use crate::diagram::label::cut_to;
-use crate::diagram::scale::{number, step};
-use crate::diagram::sketch::{Sketch, at, dashed, solid};
+use crate::diagram::axes::{Axes, End, HEIGHT, RIGHT, WIDTH, name_ends};
+use crate::diagram::sketch::{Sketch, at, dashed, dotted, solid};
 use crate::diagram::state::State;
-use crate::scene::{Anchor, Point, Role, Scene, Weight};
+use crate::scene::{Role, Scene, Weight};
 
 /// One or two vacuum hold tests on one pair of axes. Readings in the gauge's unit, times in seconds.
 #[derive(Debug, Clone, PartialEq)]
@@ -43,7 +42,8 @@ pub struct HoldSeries {
     pub label: String,
     /// What the test said; decides colour and shape of the points.
     pub state: Option<State>,
-    /// Readings: seconds since pumping stopped, and gauge reading. Values that are not finite are left out.
+    /// Readings: seconds since pumping stopped, and gauge reading. Values that are not finite are left out. A single
+    /// one without a fit is the highest that was reached: a dotted level.
     pub points: Vec<(f64, f64)>,
     /// The fitted fall, in rising time.
     pub fit: Vec<FitPoint>,
@@ -71,13 +71,6 @@ pub struct LimitLine {
     pub points: Vec<(f64, f64)>,
 }
 
-const WIDTH: f32 = 360.0;
-const HEIGHT: f32 = 264.0;
-const LEFT: f32 = 46.0;
-const RIGHT: f32 = 282.0;
-const TOP: f32 = 34.0;
-const BOTTOM: f32 = 216.0;
-const SMALL: f32 = 14.0;
 /// Readings that lie closer than this share of the highest fill no more of the axis: a still needle looks still.
 const LEAST_RANGE: f64 = 0.1;
 /// More points than this are thinned out to every second, third, … for drawing.
@@ -85,87 +78,40 @@ const MOST_POINTS: usize = 60;
 /// Up to here each point has the shape of its state; in a trace only the last has.
 const FEW_POINTS: usize = 12;
 
-/// From seconds and reading to the paper.
-struct Axes {
-    seconds: f64,
-    low: f64,
-    high: f64,
-    time_step: f64,
-    value_step: f64,
-}
-
-impl Axes {
-    fn over(chart: &HoldChart) -> Self {
-        let fits = chart
-            .series
-            .iter()
-            .flat_map(|s| s.fit.iter())
-            .flat_map(|f| [(f.seconds, f.low), (f.seconds, f.high)]);
-        let readings = chart.series.iter().flat_map(|s| s.points.iter().copied());
-        let limit = chart.limit.iter().flat_map(|l| l.points.iter().copied());
-        let (mut seconds, mut low, mut high) = (0.0_f64, f64::INFINITY, f64::NEG_INFINITY);
-        for (t, value) in readings
-            .chain(fits)
-            .chain(limit)
-            .filter(|(t, v)| t.is_finite() && v.is_finite())
-        {
-            seconds = seconds.max(t);
-            low = low.min(value);
-            high = high.max(value);
-        }
-        if low > high {
-            (low, high) = (0.0, 1.0);
-        }
-        let missing = (high.abs() * LEAST_RANGE).max(1e-6) - (high - low);
-        if missing > 0.0 {
-            low -= missing * 0.75;
-            high += missing * 0.25;
-        }
-        let value_step = step(high - low, 5.0);
-        let seconds = seconds.max(1.0);
-        let floor = if low >= 0.0 { 0.0 } else { f64::NEG_INFINITY };
-        Self {
-            seconds,
-            low: ((low / value_step - 0.2).floor() * value_step).max(floor),
-            high: (high / value_step + 0.2).ceil() * value_step,
-            time_step: step(seconds, 6.0),
-            value_step,
-        }
+/// Axes that show all of a chart.
+fn axes_over(chart: &HoldChart) -> Axes {
+    let fits = chart
+        .series
+        .iter()
+        .flat_map(|s| s.fit.iter())
+        .flat_map(|f| [(f.seconds, f.low), (f.seconds, f.high)]);
+    let readings = chart.series.iter().flat_map(|s| s.points.iter().copied());
+    let limit = chart.limit.iter().flat_map(|l| l.points.iter().copied());
+    let (mut seconds, mut low, mut high) = (0.0_f64, f64::INFINITY, f64::NEG_INFINITY);
+    for (t, value) in readings
+        .chain(fits)
+        .chain(limit)
+        .filter(|(t, v)| t.is_finite() && v.is_finite())
+    {
+        seconds = seconds.max(t);
+        low = low.min(value);
+        high = high.max(value);
     }
-
-    fn x(&self, seconds: f64) -> f32 {
-        LEFT + (RIGHT - LEFT) * (seconds / self.seconds).clamp(0.0, 1.0) as f32
+    if low > high {
+        (low, high) = (0.0, 1.0);
     }
-
-    fn y(&self, value: f64) -> f32 {
-        BOTTOM - (BOTTOM - TOP) * ((value - self.low) / (self.high - self.low)).clamp(0.0, 1.0) as f32
+    let missing = (high.abs() * LEAST_RANGE).max(1e-6) - (high - low);
+    if missing > 0.0 {
+        low -= missing * 0.75;
+        high += missing * 0.25;
     }
-
-    fn at(&self, seconds: f64, value: f64) -> Point {
-        at(self.x(seconds), self.y(value))
-    }
-
-    fn line(&self, points: &[(f64, f64)]) -> Vec<Point> {
-        points
-            .iter()
-            .filter(|(t, v)| t.is_finite() && v.is_finite())
-            .map(|(t, v)| self.at(*t, *v))
-            .collect()
-    }
-}
-
-/// Words at the right end of a line.
-struct End {
-    y: f32,
-    text: String,
-    role: Role,
-    weight: Weight,
+    Axes::over(seconds.max(1.0), low, high)
 }
 
 /// Draws the chart, 360 by 264 units.
 #[must_use]
 pub fn hold_chart(chart: &HoldChart) -> Scene {
-    let axes = Axes::over(chart);
+    let axes = axes_over(chart);
     let mut sketch = Sketch::new();
     let mut ends = Vec::new();
     for series in &chart.series {
@@ -178,7 +124,7 @@ pub fn hold_chart(chart: &HoldChart) -> Scene {
             sketch.shape(&band, None, Some(Role::Band));
         }
     }
-    frame(&mut sketch, chart, &axes);
+    axes.draw(&mut sketch, &chart.unit, &chart.time_label, chart.decimal);
     if let Some(limit) = &chart.limit {
         let points = axes.line(&limit.points);
         sketch.line(&points, dashed(2.0, Role::Ink));
@@ -195,10 +141,12 @@ pub fn hold_chart(chart: &HoldChart) -> Scene {
         let role = series.state.map_or(Role::Ink, State::role);
         let fit: Vec<(f64, f64)> = series.fit.iter().map(|f| (f.seconds, f.value)).collect();
         let fit = axes.line(&fit);
+        let points = axes.line(&series.points);
         if fit.len() > 1 {
             sketch.line(&fit, solid(2.2, role));
+        } else if let [highest] = points.as_slice() {
+            sketch.line(&[*highest, at(RIGHT, highest.y)], dotted(2.2, role));
         }
-        let points = axes.line(&series.points);
         let dense = points.len() > FEW_POINTS;
         for point in points.iter().step_by(points.len().div_ceil(MOST_POINTS).max(1)) {
             match series.state {
@@ -222,90 +170,10 @@ pub fn hold_chart(chart: &HoldChart) -> Scene {
     sketch.finish(WIDTH, HEIGHT, &chart.alt)
 }
 
-/// Axes, graduation and their words.
-fn frame(sketch: &mut Sketch, chart: &HoldChart, axes: &Axes) {
-    let lines = ((axes.high - axes.low) / axes.value_step).round() as i64;
-    for i in 0..=lines {
-        let value = axes.low + axes.value_step * i as f64;
-        let y = axes.y(value);
-        sketch.line(&[at(LEFT, y), at(RIGHT, y)], solid(0.5, Role::Line));
-        let text = number(value, axes.value_step, chart.decimal);
-        sketch.text(
-            at(LEFT - 10.0, y + 5.0),
-            Anchor::End,
-            SMALL,
-            Weight::Regular,
-            Role::Ink,
-            &text,
-        );
-    }
-    sketch.line(&[at(LEFT, BOTTOM), at(RIGHT, BOTTOM)], solid(1.5, Role::Ink));
-    let ticks = (axes.seconds / axes.time_step + 1e-6).floor() as i64;
-    for i in 0..=ticks {
-        let seconds = axes.time_step * i as f64;
-        let x = axes.x(seconds);
-        sketch.line(&[at(x, BOTTOM), at(x, BOTTOM + 5.0)], solid(1.5, Role::Ink));
-        let text = number(seconds, axes.time_step, chart.decimal);
-        sketch.text(
-            at(x, BOTTOM + 20.0),
-            Anchor::Middle,
-            SMALL,
-            Weight::Regular,
-            Role::Ink,
-            &text,
-        );
-    }
-    let middle = at((LEFT + RIGHT) / 2.0, BOTTOM + 40.0);
-    sketch.text(
-        middle,
-        Anchor::Middle,
-        SMALL,
-        Weight::Regular,
-        Role::QuietInk,
-        &chart.time_label,
-    );
-    sketch.text(
-        at(LEFT - 34.0, 16.0),
-        Anchor::Start,
-        SMALL,
-        Weight::Regular,
-        Role::QuietInk,
-        &chart.unit,
-    );
-}
-
-/// Names the lines at their right ends, pushed apart where they would overlap.
-fn name_ends(sketch: &mut Sketch, mut ends: Vec<End>) {
-    const APART: f32 = 17.0;
-    ends.retain(|e| !e.text.is_empty());
-    ends.sort_by(|a, b| a.y.total_cmp(&b.y));
-    let mut least = TOP;
-    for end in &mut ends {
-        end.y = end.y.max(least);
-        least = end.y + APART;
-    }
-    let mut most = BOTTOM;
-    for end in ends.iter_mut().rev() {
-        end.y = end.y.min(most);
-        most = end.y - APART;
-    }
-    for end in ends {
-        let text = cut_to(&end.text, end.weight, SMALL, WIDTH - RIGHT - 9.0);
-        sketch.text(
-            at(RIGHT + 9.0, end.y + 5.0),
-            Anchor::Start,
-            SMALL,
-            end.weight,
-            end.role,
-            &text,
-        );
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::scene::Item;
+    use crate::scene::{Dash, Item, Point};
 
     fn texts(scene: &Scene) -> Vec<(String, Point)> {
         let text = |i: &Item| match i {
@@ -355,6 +223,39 @@ mod tests {
             .filter(|i| matches!(i, Item::Circle { .. }))
             .count();
         assert_eq!(dots, 2);
+    }
+
+    #[test]
+    fn what_never_built_vacuum_is_a_dotted_level_on_the_axis_of_the_other() {
+        let series = |label: &str, points: Vec<(f64, f64)>| HoldSeries {
+            label: label.into(),
+            points,
+            ..HoldSeries::default()
+        };
+        let scene = hold_chart(&HoldChart {
+            series: vec![
+                series("before", vec![(0.0, 3.0)]),
+                series("after", vec![(0.0, 20.0), (20.0, 20.0)]),
+            ],
+            ..HoldChart::default()
+        });
+        let dotted = |item: &Item| match item {
+            Item::Path {
+                points,
+                stroke: Some(stroke),
+                ..
+            } if stroke.dash == Dash::Dotted => Some(points.clone()),
+            _ => None,
+        };
+        let level = scene.items.iter().find_map(dotted).expect("a level");
+        assert!(level[0].y == level[1].y && level[1].x == RIGHT, "{level:?}");
+        let name = |words: &str| {
+            texts(&scene)
+                .iter()
+                .find(|(text, _)| text == words)
+                .map(|(_, at)| at.y)
+        };
+        assert!(name("before") > name("after"), "lower vacuum stands lower");
     }
 
     #[test]

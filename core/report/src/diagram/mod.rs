@@ -2,6 +2,7 @@
 //!
 //! Every word arrives decided and in the person's language; nothing here joins sentences or formats quantities.
 
+pub(crate) mod axes;
 pub(crate) mod band;
 pub(crate) mod circuit;
 pub(crate) mod connector;
@@ -12,4 +13,5 @@ pub(crate) mod photo;
 pub(crate) mod scale;
 pub(crate) mod signature;
 pub(crate) mod sketch;
+pub(crate) mod spectrum;
 pub(crate) mod state;

@@ -108,10 +108,22 @@ const LINE: f32 = 4.0;
 /// Extra width of the paper-coloured edge that keeps a mark apart from what is under it.
 const EDGE: f32 = 3.0;
 const TYPE: f32 = 15.0;
+/// From a pin's tip up to the middle of its head.
+const PIN: f32 = 30.0;
 /// Radius of a grip.
 const GRIP: f32 = 7.0;
 /// Half length of the strokes that end a measure.
 const END_STROKE: f32 = 7.0;
+/// Height of a plate with words.
+const PLATE_HEIGHT: f32 = 22.0;
+/// From a plate's upper edge down to the baseline.
+const PLATE_RISE: f32 = 16.0;
+/// Paper beside the words on their plate.
+const PLATE_EDGE: f32 = 6.0;
+/// A plate that would hide something moves up or down by this,
+const STEP: f32 = 6.0;
+/// at most so many times.
+const MOST_STEPS: i8 = 24;
 /// From one line of a hatching to the next.
 const HATCH: f32 = 12.0;
 
@@ -123,6 +135,8 @@ pub fn photo(scene: &PhotoScene) -> Scene {
     let mut sheet = Sheet {
         sketch: Sketch::new(),
         height,
+        plates: Vec::new(),
+        spots: Vec::new(),
     };
     sheet.sketch.push(Item::Image {
         path: scene.path.clone(),
@@ -133,6 +147,7 @@ pub fn photo(scene: &PhotoScene) -> Scene {
     for mark in &scene.marks {
         sheet.mark(mark);
     }
+    sheet.draw_plates();
     for grip in &scene.grips {
         let place = sheet.place(*grip);
         sheet
@@ -145,6 +160,42 @@ pub fn photo(scene: &PhotoScene) -> Scene {
 struct Sheet {
     sketch: Sketch,
     height: f32,
+    /// Words, where they would best stand.
+    plates: Vec<Plate>,
+    /// What marks point at, and the numbers of pins.
+    spots: Vec<Point>,
+}
+
+/// Words on a plate of paper.
+struct Plate {
+    /// Where the words begin, on their baseline.
+    start: Point,
+    width: f32,
+    words: String,
+    role: Role,
+}
+
+impl Plate {
+    fn covers(&self, other: &Self) -> bool {
+        let apart = |a: f32, b: f32, size: f32| (a - b).abs() >= size;
+        let (a, b) = (self.middle(), other.middle());
+        !apart(
+            a.x,
+            b.x,
+            f32::midpoint(self.width, other.width) + 2.0 * PLATE_EDGE,
+        ) && !apart(a.y, b.y, PLATE_HEIGHT)
+    }
+
+    fn hides(&self, spot: Point) -> bool {
+        let middle = self.middle();
+        (spot.x - middle.x).abs() < self.width / 2.0 + PLATE_EDGE + LINE
+            && (spot.y - middle.y + PLATE_RISE - PLATE_HEIGHT / 2.0).abs() < PLATE_HEIGHT / 2.0 + LINE
+    }
+
+    /// The middle of the words, on their baseline.
+    fn middle(&self) -> Point {
+        at(self.start.x + self.width / 2.0, self.start.y)
+    }
 }
 
 impl Sheet {
@@ -166,22 +217,26 @@ impl Sheet {
                 let radius = WIDTH * radius.clamp(0.01, 1.0) as f32;
                 let centre = self.place(*centre);
                 self.ring(centre, radius, *role);
+                self.spots.push(centre);
                 at(centre.x + radius + 10.0, centre.y + 5.0)
             }
             PhotoShape::Arrow { from, to } => {
                 let (from, to) = (self.place(*from), self.place(*to));
                 self.arrow(from, to, *role);
+                self.spots.push(to);
                 at(from.x, from.y + if to.y < from.y { 24.0 } else { -10.0 })
             }
             PhotoShape::Pin { at: tip, number } => {
                 let tip = self.place(*tip);
                 self.pin(tip, number, *role);
+                self.spots.extend([tip, at(tip.x, tip.y - PIN)]);
                 at(tip.x + 22.0, tip.y - 25.0)
             }
             PhotoShape::TestPoint { at: place } => {
                 let place = self.place(*place);
                 self.ring(place, 11.0, *role);
                 self.sketch.circle(place, 2.5, None, Some(*role));
+                self.spots.push(place);
                 at(place.x + 22.0, place.y + 5.0)
             }
             PhotoShape::Measure { from, to } => {
@@ -231,7 +286,7 @@ impl Sheet {
 
     /// A drop with its tip at the place and the number in its head.
     fn pin(&mut self, tip: Point, number: &str, role: Role) {
-        let head = at(tip.x, tip.y - 30.0);
+        let head = at(tip.x, tip.y - PIN);
         let drop = [
             at(head.x - 11.0, head.y + 9.0),
             at(head.x + 11.0, head.y + 9.0),
@@ -280,26 +335,121 @@ impl Sheet {
         self.sketch.shape(&corners, Some(solid(1.5, Role::Ink)), None);
     }
 
-    /// A text on a plate of paper, kept inside the photo.
+    /// A text for a plate of paper whose baseline would best begin here.
     fn plate(&mut self, baseline: Point, text: &str, role: Role) {
         if text.is_empty() {
             return;
         }
-        let text = crate::diagram::label::cut_to(text, Weight::Bold, TYPE, WIDTH - 16.0);
-        let width = Ruler::of(Weight::Bold, TYPE).width(&text);
-        let left = baseline.x.min(WIDTH - width - 8.0).max(8.0);
-        let y = baseline
-            .y
-            .clamp(20.0_f32.min(self.height), (self.height - 8.0).max(20.0));
-        self.sketch.rounded(
-            at(left - 6.0, y - 16.0),
-            width + 12.0,
-            22.0,
-            5.0,
-            None,
-            Some(Role::Paper),
-        );
-        self.sketch
-            .text(at(left, y), Anchor::Start, TYPE, Weight::Bold, role, &text);
+        let words = crate::diagram::label::cut_to(text, Weight::Bold, TYPE, WIDTH - 16.0);
+        let width = Ruler::of(Weight::Bold, TYPE).width(&words);
+        self.plates.push(Plate {
+            start: at(baseline.x.min(WIDTH - width - 8.0).max(8.0), baseline.y),
+            width,
+            words,
+            role,
+        });
+    }
+
+    /// The plates above all marks, so that none strikes out a word, where they hide neither each other nor what is
+    /// pointed at.
+    fn draw_plates(&mut self) {
+        let mut placed: Vec<Plate> = Vec::new();
+        for mut plate in std::mem::take(&mut self.plates) {
+            plate.start.y = self.free_place(&mut plate, &placed);
+            placed.push(plate);
+        }
+        for plate in placed {
+            let corner = at(plate.start.x - PLATE_EDGE, plate.start.y - PLATE_RISE);
+            let width = plate.width + 2.0 * PLATE_EDGE;
+            self.sketch
+                .rounded(corner, width, PLATE_HEIGHT, 5.0, None, Some(Role::Paper));
+            // In the middle: another font may set the words narrower.
+            self.sketch.text(
+                plate.middle(),
+                Anchor::Middle,
+                TYPE,
+                Weight::Bold,
+                plate.role,
+                &plate.words,
+            );
+        }
+    }
+
+    /// The height nearest to where the plate would best stand, kept inside the photo: down and up in turn, a little
+    /// further each time. Where all is taken it stays where it belongs.
+    fn free_place(&self, plate: &mut Plate, placed: &[Plate]) -> f32 {
+        let (top, bottom) = (20.0_f32.min(self.height), (self.height - 8.0).max(20.0));
+        let wanted = plate.start.y.clamp(top, bottom);
+        let steps = (0..=MOST_STEPS).flat_map(|steps| [steps, -steps]);
+        for y in steps.map(|steps| wanted + f32::from(steps) * STEP) {
+            plate.start.y = y;
+            let hides = placed.iter().any(|other| other.covers(plate))
+                || self.spots.iter().any(|spot| plate.hides(*spot));
+            if (top..=bottom).contains(&y) && !hides {
+                return y;
+            }
+        }
+        wanted
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn scene(marks: Vec<PhotoMark>) -> Scene {
+        photo(&PhotoScene {
+            width_px: 400,
+            height_px: 300,
+            marks,
+            ..PhotoScene::default()
+        })
+    }
+
+    fn test_point(x: f64, y: f64, words: &str) -> PhotoMark {
+        let shape = PhotoShape::TestPoint { at: Spot { x, y } };
+        PhotoMark {
+            words: words.into(),
+            ..shape.plain()
+        }
+    }
+
+    fn words(scene: &Scene) -> Vec<Point> {
+        let place = |item: &Item| match item {
+            Item::Text { at, .. } => Some(*at),
+            _ => None,
+        };
+        scene.items.iter().filter_map(place).collect()
+    }
+
+    #[test]
+    fn words_of_marks_that_lie_together_do_not_cover_each_other() {
+        let at_one_place =
+            ["Red lead", "Black lead", "Measure here"].map(|words| test_point(0.5, 0.5, words));
+        let places = words(&scene(at_one_place.into()));
+        assert_eq!(places.len(), 3);
+        for (i, place) in places.iter().enumerate() {
+            let rest = places.iter().skip(i + 1);
+            assert!(
+                rest.clone()
+                    .all(|other| (other.y - place.y).abs() >= PLATE_HEIGHT),
+                "{places:?}"
+            );
+        }
+    }
+
+    #[test]
+    fn words_hide_nothing_that_is_pointed_at() {
+        let marks = vec![test_point(0.3, 0.5, "Red lead: pin 1"), test_point(0.45, 0.5, "")];
+        let place = words(&scene(marks))[0];
+        assert!((place.y - 0.5 * 270.0).abs() > PLATE_HEIGHT / 2.0, "{place:?}");
+    }
+
+    #[test]
+    fn words_stay_inside_the_photo() {
+        let marks = (0..12).map(|_| test_point(1.0, 1.0, "Measure here"));
+        for place in words(&scene(marks.collect())) {
+            assert!((0.0..=270.0).contains(&place.y) && place.x < WIDTH, "{place:?}");
+        }
     }
 }

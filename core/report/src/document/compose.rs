@@ -4,11 +4,10 @@ use super::aside::Aside;
 use super::flow::{Head, LaidPage, Piece, Run, Sheet, feet, flow};
 use super::input::{Block, Direction, Paper, Report, Table};
 use super::look::{BETWEEN, FINE, Look, MEASURE, PLAIN, SMALL};
-use super::mirror::turned;
 use super::structure::{Kind, NodeId, Tree};
 use super::table;
 use crate::diagram::sketch::{Sketch, at, solid};
-use crate::scene::{Anchor, Item, Role, Weight};
+use crate::scene::{Anchor, Item, Placement, Role, Weight};
 use crate::text::Typesetter;
 
 const TITLE: f32 = 23.0;
@@ -51,19 +50,8 @@ pub(crate) fn compose(report: &Report, paper: Paper) -> Composed {
         aside: None,
     };
     composer.customer_on_one_page();
-    for section in [&report.evidence, &report.record] {
-        if !section.blocks.is_empty() {
-            composer.section(&section.heading, &section.blocks);
-        }
-    }
-    composer.colophon();
-    let Composer {
-        pieces,
-        mut tree,
-        type_,
-        ..
-    } = composer;
-    let mut pages = flow(pieces, sheet, &mut tree);
+    let mut pages = composer.rest_without_a_sparse_page();
+    let Composer { tree, type_, .. } = composer;
     let digest: String = report.digest.chars().take(16).collect();
     let foot: Vec<&str> = [report.title.as_str(), digest.as_str()]
         .into_iter()
@@ -71,8 +59,10 @@ pub(crate) fn compose(report: &Report, paper: Paper) -> Composed {
         .collect();
     feet(&mut pages, sheet, &foot.join("  ·  "), &report.words.page, SMALL);
     if report.direction == Direction::RightToLeft {
-        for page in &mut pages {
-            page.scene.items = turned(std::mem::take(&mut page.scene.items), 0.0, sheet.width);
+        // What has a way of its own (a drawing, a photo, a column of numbers) was turned beforehand in its own box.
+        let turn = Placement::turned_in(0.0, sheet.width);
+        for item in pages.iter_mut().flat_map(|page| &mut page.scene.items) {
+            turn.place(item);
         }
     }
     Composed {
@@ -88,7 +78,7 @@ pub(crate) struct Composer<'a> {
     pub(crate) pieces: Vec<Piece>,
     pub(crate) tree: Tree,
     pub(super) figures: usize,
-    /// Factor on the size of figures, to keep the customer's page one page.
+    /// Factor on the size of figures, to keep the customer's page one page and the last one from being left over.
     pub(super) shrink: f32,
     /// Factor on the gaps, for the same.
     pub(super) tighten: f32,
@@ -118,11 +108,43 @@ impl Composer<'_> {
             (self.shrink, self.tighten) = (shrink, tighten);
             self.customer();
             self.pieces.iter_mut().for_each(|piece| piece.gap *= tighten);
-            if flow(self.pieces.clone(), self.sheet, &mut Tree::new()).len() == 1 {
+            if flow(&self.pieces, self.sheet, &mut Tree::new()).pages.len() == 1 {
                 break;
             }
         }
-        (self.shrink, self.tighten) = (1.0, 1.0);
+    }
+
+    /// Evidence and record below the customer's page, flowed: a little smaller and closer where that spares a last page
+    /// with hardly anything on it, full size where it can't be spared.
+    fn rest_without_a_sparse_page(&mut self) -> Vec<LaidPage> {
+        let (begun, figures) = (self.pieces.len(), self.figures);
+        let tree = self.tree.clone();
+        let mut pages = Vec::new();
+        for (shrink, tighten) in [(1.0, 1.0), (0.96, 0.8), (0.92, 0.65), (0.86, 0.5), (1.0, 1.0)] {
+            self.pieces.truncate(begun);
+            self.figures = figures;
+            self.tree = tree.clone();
+            (self.shrink, self.tighten) = (shrink, tighten);
+            self.rest();
+            let rest = self.pieces.iter_mut().skip(begun);
+            rest.for_each(|piece| piece.gap *= tighten);
+            let flowed = flow(&self.pieces, self.sheet, &mut self.tree);
+            pages = flowed.pages;
+            if !flowed.ends_sparse {
+                break;
+            }
+        }
+        pages
+    }
+
+    fn rest(&mut self) {
+        let report = self.report;
+        for section in [&report.evidence, &report.record] {
+            if !section.blocks.is_empty() {
+                self.section(&section.heading, &section.blocks);
+            }
+        }
+        self.colophon();
     }
 
     /// Title, facts and finding, then the blocks of the customer's page.

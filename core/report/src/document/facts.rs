@@ -9,6 +9,10 @@ use super::structure::{Kind, NodeId};
 use crate::diagram::sketch::{Sketch, at, solid};
 use crate::scene::{Anchor, Point, Role};
 
+/// Columns of labels with values.
+const COLUMNS: usize = 3;
+/// Between two of them.
+const FACT_GUTTER: f32 = 18.0;
 /// Between two lines to sign on that stand beside each other.
 const SIGN_GUTTER: f32 = 24.0;
 /// Room above a line to sign on with a pen.
@@ -17,20 +21,21 @@ const SIGN_RULE: f32 = 17.0;
 const SIGNED_RULE: f32 = 38.0;
 
 impl Composer<'_> {
-    /// Labels with values in two columns, each label above its value.
+    /// Labels with values, each label above its value: in one row where all fit, else in three columns.
     pub(super) fn facts(&mut self, parent: NodeId, facts: &[Fact], gap: f32) {
-        const GUTTER: f32 = 18.0;
-        let columns = 3;
-        let width = (self.sheet.text_width() - GUTTER * (columns as f32 - 1.0)) / columns as f32;
-        for (row, chunk) in facts.chunks(columns).enumerate() {
+        let room = self.sheet.text_width() - FACT_GUTTER * (COLUMNS - 1) as f32;
+        let widths = match self.widths_in_one_row(facts) {
+            Some(widths) if facts.len() > COLUMNS => widths,
+            _ => vec![room / COLUMNS as f32; COLUMNS],
+        };
+        for (row, chunk) in facts.chunks(widths.len()).enumerate() {
             let mut runs = Vec::new();
-            let mut height: f32 = 0.0;
-            for (i, fact) in chunk.iter().enumerate() {
-                let x = i as f32 * (width + GUTTER);
+            let (mut x, mut height): (f32, f32) = (0.0, 0.0);
+            for (fact, width) in chunk.iter().zip(&widths) {
                 let node = self.tree.add(parent, Kind::Paragraph);
                 let mut items = vec![FINE.item(x, 0.0, Anchor::Start, format!("{} ", fact.label))];
                 let mut y = FINE.leading;
-                for line in self.type_.wrap(&fact.value, PLAIN.weight, PLAIN.size, width) {
+                for line in self.type_.wrap(&fact.value, PLAIN.weight, PLAIN.size, *width) {
                     items.push(PLAIN.item(x, y, Anchor::Start, line));
                     y += 13.0;
                 }
@@ -39,6 +44,7 @@ impl Composer<'_> {
                     node: Some(node),
                     items,
                 });
+                x += width + FACT_GUTTER;
             }
             let gap = if row == 0 { gap } else { 7.0 };
             self.pieces.push(Piece {
@@ -48,6 +54,20 @@ impl Composer<'_> {
                 ..Piece::default()
             });
         }
+    }
+
+    /// Widths at which all labels and values stand on one line beside each other, what is left over shared evenly.
+    fn widths_in_one_row(&mut self, facts: &[Fact]) -> Option<Vec<f32>> {
+        let needs: Vec<f32> = facts
+            .iter()
+            .map(|fact| {
+                let label = self.type_.width(&fact.label, FINE.weight, FINE.size);
+                label.max(self.type_.width(&fact.value, PLAIN.weight, PLAIN.size)) + 0.5
+            })
+            .collect();
+        let count = needs.len().max(1) as f32;
+        let left = self.sheet.text_width() - FACT_GUTTER * (count - 1.0) - needs.iter().sum::<f32>();
+        (left >= 0.0).then(|| needs.into_iter().map(|need| need + left / count).collect())
     }
 
     /// Lines to sign on, two beside each other, with what is signed already.

@@ -4,10 +4,9 @@ use super::compose::Composer;
 use super::flow::{Piece, Run};
 use super::input::{Direction, Figure};
 use super::look::Look;
-use super::mirror::turned;
 use super::structure::{Kind, NodeId};
 use crate::diagram::sketch::at;
-use crate::scene::{Anchor, Item, Point, Role, Scene, Stroke, Weight};
+use crate::scene::{Anchor, Item, Placement, Point, Role, Scene, Weight};
 
 /// No figure is taller than this share of a page, so that its heading and caption find room beside it.
 const TALLEST: f32 = 0.75;
@@ -19,122 +18,26 @@ const HEADED: f32 = 100.0;
 const CAPTION_LEADING: f32 = 13.0;
 
 /// A caption longer than this is cut with a mark; the record has it whole.
-const MOST_CAPTION_LINES: usize = 9;
+const MOST_CAPTION_LINES: usize = 5;
 
 /// A scene's items, scaled and moved; places to touch are left out, they mean nothing on paper. On a page that will be
 /// mirrored it is turned within its box, to come out as it was drawn.
 pub(crate) fn items(scene: &Scene, offset: Point, scale: f32, direction: Direction) -> Vec<Item> {
-    let items = scene
+    let placement = Placement::scaled(scale, offset);
+    let turn = Placement::turned_in(offset.x, scene.width * scale);
+    let touched = |item: &&Item| matches!(item, Item::Region { .. });
+    scene
         .items
         .iter()
-        .filter(|i| !matches!(i, Item::Region { .. }))
-        .map(|i| placed(i, offset, scale))
-        .collect();
-    match direction {
-        Direction::LeftToRight => items,
-        Direction::RightToLeft => turned(items, offset.x, scene.width * scale),
-    }
-}
-
-/// An item scaled by `scale` and then moved by `offset`.
-pub(crate) fn placed(item: &Item, offset: Point, scale: f32) -> Item {
-    let point = |p: &Point| Point {
-        x: offset.x + p.x * scale,
-        y: offset.y + p.y * scale,
-    };
-    let line = |s: &Stroke| Stroke {
-        width: s.width * scale,
-        ..*s
-    };
-    match item {
-        Item::Path {
-            points,
-            ends,
-            stroke,
-            fill,
-        } => Item::Path {
-            points: points.iter().map(point).collect(),
-            ends: *ends,
-            stroke: stroke.as_ref().map(line),
-            fill: *fill,
-        },
-        Item::Circle {
-            centre,
-            radius,
-            stroke,
-            fill,
-        } => Item::Circle {
-            centre: point(centre),
-            radius: radius * scale,
-            stroke: stroke.as_ref().map(line),
-            fill: *fill,
-        },
-        Item::Arc {
-            centre,
-            radius,
-            start_deg,
-            sweep_deg,
-            stroke,
-        } => Item::Arc {
-            centre: point(centre),
-            radius: radius * scale,
-            start_deg: *start_deg,
-            sweep_deg: *sweep_deg,
-            stroke: line(stroke),
-        },
-        Item::Text {
-            at,
-            anchor,
-            size,
-            weight,
-            role,
-            text,
-        } => Item::Text {
-            at: point(at),
-            anchor: *anchor,
-            size: size * scale,
-            weight: *weight,
-            role: *role,
-            text: text.clone(),
-        },
-        Item::Image {
-            path,
-            at,
-            width,
-            height,
-        } => Item::Image {
-            path: path.clone(),
-            at: point(at),
-            width: width * scale,
-            height: height * scale,
-        },
-        Item::Needle {
-            pivot,
-            length,
-            angle_deg,
-            doubt_deg,
-            role,
-        } => Item::Needle {
-            pivot: point(pivot),
-            length: length * scale,
-            angle_deg: *angle_deg,
-            doubt_deg: *doubt_deg,
-            role: *role,
-        },
-        Item::Region {
-            id,
-            at,
-            width,
-            height,
-            label,
-        } => Item::Region {
-            id: id.clone(),
-            at: point(at),
-            width: width * scale,
-            height: height * scale,
-            label: label.clone(),
-        },
-    }
+        .filter(|item| !touched(item))
+        .map(|item| {
+            let mut item = placement.of(item);
+            if direction == Direction::RightToLeft {
+                turn.place(&mut item);
+            }
+            item
+        })
+        .collect()
 }
 
 impl Composer<'_> {
@@ -194,10 +97,8 @@ impl Composer<'_> {
             let node = self.tree.add(parent, Kind::Caption);
             let mut items = Vec::new();
             for line in &captions {
-                items.extend(
-                    line.iter()
-                        .map(|item| placed(item, at(corner.x, corner.y + y), 1.0)),
-                );
+                let placement = Placement::moved(at(corner.x, corner.y + y));
+                items.extend(line.iter().map(|item| placement.of(item)));
                 y += CAPTION_LEADING;
             }
             runs.push(Run {

@@ -3,7 +3,7 @@
 use std::rc::Rc;
 
 use super::structure::{Content, NodeId, Tree};
-use crate::scene::{Anchor, Item, Point, Role, Scene, Weight};
+use crate::scene::{Anchor, Item, Placement, Point, Role, Scene, Weight};
 
 /// Drawn items that belong to one node of the structure, or to none (decoration).
 #[derive(Debug, Clone)]
@@ -21,7 +21,7 @@ pub(crate) struct Piece {
     pub(crate) runs: Vec<Run>,
     /// Stays on one page with the piece that follows, where a page can hold both.
     pub(crate) stay: bool,
-    /// Starts a page, unless the one before it is the second or later and has hardly anything on it.
+    /// Starts a page, unless the one before it is the second or later and has room below.
     pub(crate) fresh: bool,
     /// Drawn again above this piece when it comes first on a page: a table's head.
     pub(crate) head: Option<Rc<Head>>,
@@ -60,8 +60,15 @@ pub(crate) struct LaidPage {
     pub(crate) scene: Scene,
 }
 
+/// Pieces that were flowed.
+pub(crate) struct Flowed {
+    pub(crate) pages: Vec<LaidPage>,
+    /// Whether the last page, if it isn't the only one, has hardly anything on it.
+    pub(crate) ends_sparse: bool,
+}
+
 /// Flows the pieces over pages and notes in the tree where each node's content went.
-pub(crate) fn flow(pieces: Vec<Piece>, sheet: Sheet, tree: &mut Tree) -> Vec<LaidPage> {
+pub(crate) fn flow(pieces: &[Piece], sheet: Sheet, tree: &mut Tree) -> Flowed {
     let mut press = Press {
         sheet,
         pages: Vec::new(),
@@ -69,20 +76,26 @@ pub(crate) fn flow(pieces: Vec<Piece>, sheet: Sheet, tree: &mut Tree) -> Vec<Lai
         tree,
     };
     press.page();
-    let mut rest = pieces.as_slice();
+    let mut rest = pieces;
     while !rest.is_empty() {
         let length = rest.iter().position(|p| !p.stay).map_or(rest.len(), |i| i + 1);
         let (group, after) = rest.split_at(length);
         press.group(group);
         rest = after;
     }
-    press.pages
+    let ends_sparse = press.pages.len() > 1 && press.is_below(SPARSE);
+    Flowed {
+        pages: press.pages,
+        ends_sparse,
+    }
 }
 
-/// A page filled less than this looks left over.
-const SPARSE: f32 = 0.34;
-/// Space between such a page's content and a section that goes on below it.
-const BELOW_SPARSE: f32 = 34.0;
+/// A last page filled less than this looks left over.
+const SPARSE: f32 = 0.35;
+/// A section goes on below one before it that ends higher than this on its page.
+const ROOM_BELOW: f32 = 0.6;
+/// Space between the two.
+const BETWEEN_SECTIONS: f32 = 34.0;
 
 struct Press<'a> {
     sheet: Sheet,
@@ -104,16 +117,20 @@ impl Press<'_> {
         self.y = 0.0;
     }
 
+    /// Whether the page is filled less than this share.
+    fn is_below(&self, share: f32) -> bool {
+        self.y < self.sheet.text_height() * share
+    }
+
     fn at_top(&self) -> bool {
         self.y == 0.0
     }
 
     fn group(&mut self, group: &[Piece]) {
         let starts = group.first().is_some_and(|p| p.fresh);
-        let sparse = self.pages.len() > 1 && self.y < self.sheet.text_height() * SPARSE;
         if starts && !self.at_top() {
-            if sparse {
-                self.y += BELOW_SPARSE;
+            if self.pages.len() > 1 && self.is_below(ROOM_BELOW) {
+                self.y += BETWEEN_SECTIONS;
             } else {
                 self.page();
             }
@@ -163,13 +180,11 @@ impl Press<'_> {
             return;
         };
         let start = scene.items.len();
-        let offset = Point {
+        let placement = Placement::moved(Point {
             x: self.sheet.side,
             y: self.sheet.top + y,
-        };
-        scene
-            .items
-            .extend(items.iter().map(|item| super::figure::placed(item, offset, 1.0)));
+        });
+        scene.items.extend(items.iter().map(|item| placement.of(item)));
         if let Some(node) = node.and_then(|n| self.tree.nodes.get_mut(n)) {
             node.content.push(Content {
                 page,

@@ -122,7 +122,7 @@ pub enum Block {
     Text(String),
     /// A list, each item with a bullet.
     List(Vec<String>),
-    /// Labels with values, in two columns.
+    /// Labels with values, in columns.
     Facts(Vec<Fact>),
     /// A signal word with its text.
     Caution {

@@ -9,7 +9,6 @@ mod figure;
 mod flow;
 mod input;
 mod look;
-mod mirror;
 mod pdf;
 mod pdf_draw;
 mod prose;

@@ -19,8 +19,9 @@ use krilla::{Document, SerializeSettings};
 
 use super::compose::{Composed, Laid, compose};
 use super::input::{Attachment, Direction, Paper, Report, Written};
-use super::pdf_draw::Ink;
+use super::pdf_draw::{Ink, OnPage};
 use super::structure::{Kind, NodeId, Tree};
+use crate::render::draw;
 use crate::scene::Item;
 
 /// Why a report could not become a PDF.
@@ -124,7 +125,11 @@ fn draw_pages(
             if let Some(node) = node {
                 identifiers.entry(node).or_default().push(id);
             }
-            let drawn = items.iter().try_for_each(|item| ink.draw(&mut surface, item));
+            let mut canvas = OnPage {
+                ink: &mut ink,
+                surface: &mut surface,
+            };
+            let drawn = items.iter().try_for_each(|item| draw(&mut canvas, item));
             surface.end_tagged();
             drawn?;
             at = end;

@@ -6,7 +6,7 @@ use std::sync::Arc;
 
 use krilla::Data;
 use krilla::color::rgb;
-use krilla::geom::{Path, PathBuilder, Point as PdfPoint, Size, Transform};
+use krilla::geom::{PathBuilder, Point as PdfPoint, Size, Transform};
 use krilla::image::Image;
 use krilla::num::NormalizedF32;
 use krilla::paint::{Fill, FillRule, LineCap, LineJoin, Stroke as PdfStroke, StrokeDash};
@@ -14,8 +14,9 @@ use krilla::surface::Surface;
 use krilla::text::{Font, GlyphId, KrillaGlyph};
 
 use super::pdf::PdfError;
-use crate::scene::{Anchor, Dash, Ends, Item, Point, Role, Stroke, arc_points, dash_lengths, needle_shapes};
-use crate::text::{FaceId, Typesetter};
+use crate::render::{Canvas, Outline, Tint};
+use crate::scene::{Dash, Point, Role, Stroke, dash_lengths};
+use crate::text::{FaceId, Shaped, Typesetter};
 use crate::theme;
 
 /// Fonts, pictures and type, kept over all pages so that each is embedded once.
@@ -51,129 +52,83 @@ impl Ink {
         Ok(font)
     }
 
-    pub(crate) fn draw(&mut self, surface: &mut Surface<'_>, item: &Item) -> Result<(), PdfError> {
-        match item {
-            Item::Path {
-                points,
-                ends,
-                stroke,
-                fill,
-            } => {
-                paint(surface, path_of(points, *ends).as_ref(), *stroke, *fill);
-            }
-            Item::Circle {
-                centre,
-                radius,
-                stroke,
-                fill,
-            } => {
-                paint(surface, circle(*centre, *radius).as_ref(), *stroke, *fill);
-            }
-            Item::Arc {
-                centre,
-                radius,
-                start_deg,
-                sweep_deg,
-                stroke,
-            } => {
-                let points = arc_points(*centre, *radius, *start_deg, *sweep_deg);
-                paint(
-                    surface,
-                    path_of(&points, Ends::Open).as_ref(),
-                    Some(*stroke),
-                    None,
-                );
-            }
-            Item::Text {
-                at,
-                anchor,
-                size,
-                weight,
-                role,
-                text,
-            } => {
-                let shaped = self.type_.line(text, *weight, *size);
-                let left = match anchor {
-                    Anchor::Start => at.x,
-                    Anchor::Middle => at.x - shaped.width / 2.0,
-                    Anchor::End => at.x - shaped.width,
-                };
-                surface.set_stroke(None);
-                surface.set_fill(Some(fill_of(*role, 1.0)));
-                for run in &shaped.runs {
-                    let font = self.font(run.face)?;
-                    let glyphs: Vec<KrillaGlyph> = run
-                        .glyphs
-                        .iter()
-                        .map(|g| {
-                            let share = |v: f32| v / size;
-                            let id = GlyphId::new(g.id);
-                            KrillaGlyph::new(
-                                id,
-                                share(g.advance),
-                                share(g.dx),
-                                share(g.dy),
-                                0.0,
-                                g.text.clone(),
-                                None,
-                            )
-                        })
-                        .collect();
-                    let start = PdfPoint::from_xy(left + run.x, at.y);
-                    surface.draw_glyphs(start, &glyphs, font, &shaped.text, *size, false);
-                }
-            }
-            Item::Image {
-                path,
-                at,
-                width,
-                height,
-            } => self.picture(surface, path, *at, *width, *height)?,
-            Item::Needle {
-                pivot,
-                length,
-                angle_deg,
-                doubt_deg,
-                role,
-            } => {
-                for shape in needle_shapes(*pivot, *length, *angle_deg, *doubt_deg) {
-                    if let Some(path) = path_of(&shape.points, Ends::Closed) {
-                        surface.set_stroke(None);
-                        surface.set_fill(Some(fill_of(*role, shape.opacity)));
-                        surface.draw_path(&path);
-                    }
-                }
-            }
-            Item::Region { .. } => {}
+    /// The picture of a file, read when first drawn.
+    fn picture(&mut self, path: &str) -> Result<Image, PdfError> {
+        if let Some(image) = self.pictures.get(path) {
+            return Ok(image.clone());
+        }
+        let failed = |why: String| PdfError::Image {
+            path: FilePath::new(path).to_owned(),
+            why,
+        };
+        let bytes = std::fs::read(path).map_err(|e| failed(e.to_string()))?;
+        let image = decode(bytes).map_err(failed)?;
+        self.pictures.insert(path.to_owned(), image.clone());
+        Ok(image)
+    }
+}
+
+/// A page that is drawn on.
+pub(crate) struct OnPage<'a, 's> {
+    pub(crate) ink: &'a mut Ink,
+    pub(crate) surface: &'a mut Surface<'s>,
+}
+
+impl Canvas for OnPage<'_, '_> {
+    type Error = PdfError;
+
+    fn type_(&mut self) -> &mut Typesetter {
+        &mut self.ink.type_
+    }
+
+    fn outline(&mut self, outline: &Outline<'_>, stroke: Option<Stroke>, fill: Option<Tint>) {
+        if fill.is_none() && stroke.is_none() {
+            return;
+        }
+        let mut path = PathBuilder::new();
+        outline.write(&mut path);
+        let Some(path) = path.finish() else { return };
+        self.surface.set_fill(fill.map(fill_of));
+        self.surface.set_stroke(stroke.map(stroke_of));
+        self.surface.draw_path(&path);
+    }
+
+    fn line(&mut self, line: &Shaped, start: Point, size: f32, role: Role) -> Result<(), PdfError> {
+        self.surface.set_stroke(None);
+        self.surface.set_fill(Some(fill_of(Tint::solid(role))));
+        for run in &line.runs {
+            let font = self.ink.font(run.face)?;
+            let share = |length: f32| length / size;
+            let glyphs: Vec<KrillaGlyph> = run
+                .glyphs
+                .iter()
+                .map(|glyph| {
+                    let [advance, dx, dy] = [glyph.advance, glyph.dx, glyph.dy].map(share);
+                    KrillaGlyph::new(
+                        GlyphId::new(glyph.id),
+                        advance,
+                        dx,
+                        dy,
+                        0.0,
+                        glyph.text.clone(),
+                        None,
+                    )
+                })
+                .collect();
+            let start = PdfPoint::from_xy(start.x + run.x, start.y);
+            self.surface
+                .draw_glyphs(start, &glyphs, font, &line.text, size, false);
         }
         Ok(())
     }
 
-    fn picture(
-        &mut self,
-        surface: &mut Surface<'_>,
-        path: &str,
-        at: Point,
-        width: f32,
-        height: f32,
-    ) -> Result<(), PdfError> {
-        let image = match self.pictures.get(path) {
-            Some(image) => image.clone(),
-            None => {
-                let failed = |why: String| PdfError::Image {
-                    path: FilePath::new(path).to_owned(),
-                    why,
-                };
-                let bytes = std::fs::read(path).map_err(|e| failed(e.to_string()))?;
-                let image = decode(bytes).map_err(failed)?;
-                self.pictures.insert(path.to_owned(), image.clone());
-                image
-            }
-        };
+    fn picture(&mut self, path: &str, corner: Point, width: f32, height: f32) -> Result<(), PdfError> {
+        let image = self.ink.picture(path)?;
         if let Some(size) = Size::from_wh(width, height) {
-            surface.push_transform(&Transform::from_translate(at.x, at.y));
-            surface.draw_image(image, size);
-            surface.pop();
+            self.surface
+                .push_transform(&Transform::from_translate(corner.x, corner.y));
+            self.surface.draw_image(image, size);
+            self.surface.pop();
         }
         Ok(())
     }
@@ -191,26 +146,15 @@ fn decode(bytes: Vec<u8>) -> Result<Image, String> {
     }
 }
 
-fn paint(surface: &mut Surface<'_>, path: Option<&Path>, stroke: Option<Stroke>, fill: Option<Role>) {
-    let Some(path) = path else { return };
-    if fill.is_none() && stroke.is_none() {
-        return;
-    }
-    surface.set_fill(fill.map(|role| fill_of(role, 1.0)));
-    surface.set_stroke(stroke.map(stroke_of));
-    surface.draw_path(path);
-}
-
 fn rgb_of(role: Role) -> rgb::Color {
     let [red, green, blue] = theme::print(role);
     rgb::Color::new(red, green, blue)
 }
 
-fn fill_of(role: Role, opacity: f32) -> Fill {
-    let opacity = NormalizedF32::new(opacity).unwrap_or(NormalizedF32::ONE);
+fn fill_of(tint: Tint) -> Fill {
     Fill {
-        paint: rgb_of(role).into(),
-        opacity,
+        paint: rgb_of(tint.role).into(),
+        opacity: NormalizedF32::new(tint.opacity).unwrap_or(NormalizedF32::ONE),
         rule: FillRule::NonZero,
     }
 }
@@ -230,29 +174,20 @@ fn stroke_of(stroke: Stroke) -> PdfStroke {
     }
 }
 
-fn path_of(points: &[Point], ends: Ends) -> Option<Path> {
-    let (first, rest) = points.split_first()?;
-    let mut path = PathBuilder::new();
-    path.move_to(first.x, first.y);
-    for point in rest {
-        path.line_to(point.x, point.y);
+impl crate::render::Path for PathBuilder {
+    fn move_to(&mut self, x: f32, y: f32) {
+        Self::move_to(self, x, y);
     }
-    if ends == Ends::Closed {
-        path.close();
-    }
-    path.finish()
-}
 
-/// A circle as four curves.
-fn circle(centre: Point, radius: f32) -> Option<Path> {
-    const REACH: f32 = 0.552_285;
-    let (x, y, r, c) = (centre.x, centre.y, radius, radius * REACH);
-    let mut path = PathBuilder::new();
-    path.move_to(x + r, y);
-    path.cubic_to(x + r, y + c, x + c, y + r, x, y + r);
-    path.cubic_to(x - c, y + r, x - r, y + c, x - r, y);
-    path.cubic_to(x - r, y - c, x - c, y - r, x, y - r);
-    path.cubic_to(x + c, y - r, x + r, y - c, x + r, y);
-    path.close();
-    path.finish()
+    fn line_to(&mut self, x: f32, y: f32) {
+        Self::line_to(self, x, y);
+    }
+
+    fn cubic_to(&mut self, ax: f32, ay: f32, bx: f32, by: f32, x: f32, y: f32) {
+        Self::cubic_to(self, ax, ay, bx, by, x, y);
+    }
+
+    fn close(&mut self) {
+        Self::close(self);
+    }
 }

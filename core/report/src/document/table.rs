@@ -4,10 +4,9 @@ use super::compose::{Composer, head_of};
 use super::flow::{Piece, Run};
 use super::input::{Align, Direction, Table};
 use super::look::{Look, SMALL, SMALL_LEADING};
-use super::mirror::turn;
 use super::structure::{Kind, NodeId};
 use crate::diagram::sketch::{Sketch, at, solid};
-use crate::scene::{Anchor, Item, Role, Weight};
+use crate::scene::{Anchor, Item, Placement, Role, Weight};
 
 const CELL: Look = Look {
     size: 9.0,
@@ -96,6 +95,8 @@ pub(crate) fn lay(composer: &mut Composer<'_>, parent: NodeId, input: &Table) ->
     }
     let (height, runs) = head(composer, table, input, &places, width);
     let repeated = head_of(height, &runs);
+    // A row that goes on stands as far below the head as one that begins.
+    let going_on = head_of(height + PAD, &runs);
     let gap = if input.caption.is_empty() { 12.0 } else { 0.0 };
     pieces.push(Piece {
         gap,
@@ -128,6 +129,9 @@ pub(crate) fn lay(composer: &mut Composer<'_>, parent: NodeId, input: &Table) ->
             })
             .collect();
         let count = lines.iter().map(Vec::len).max().unwrap_or(1);
+        // Sums stay with the last line they sum, and no page begins with the last row alone.
+        let with_next = (input.sums > 0 && at_row + 1 >= sums || at_row + 2 == input.rows.len())
+            && at_row + 1 < input.rows.len();
         for n in 0..count {
             let mut runs = Vec::with_capacity(places.len() + 1);
             let top = if n == 0 { pad } else { 0.0 };
@@ -158,10 +162,12 @@ pub(crate) fn lay(composer: &mut Composer<'_>, parent: NodeId, input: &Table) ->
             pieces.push(Piece {
                 height,
                 runs,
-                // Sums stay with the last line they sum.
-                stay: (!last && (count <= WHOLE || n == 0 || n + 2 == count))
-                    || (last && input.sums > 0 && at_row + 1 >= sums && at_row + 1 < input.rows.len()),
-                head: Some(repeated.clone()),
+                stay: if last {
+                    with_next
+                } else {
+                    count <= WHOLE || n == 0 || n + 2 == count
+                },
+                head: Some(if n == 0 { &repeated } else { &going_on }.clone()),
                 ..Piece::default()
             });
         }
@@ -221,12 +227,12 @@ fn cell_item(composer: &mut Composer<'_>, look: Look, place: &Place, line: &str,
             } else {
                 place.x + place.mark - before
             };
-            let item = look.item(x, top, Anchor::Start, line);
-            match composer.report.direction {
-                Direction::LeftToRight => item,
+            let mut item = look.item(x, top, Anchor::Start, line);
+            if composer.report.direction == Direction::RightToLeft {
                 // Numbers run from left to right everywhere: their marks stay under each other.
-                Direction::RightToLeft => turn(item, 2.0 * place.x + place.width),
+                Placement::turned_in(place.x, place.width).place(&mut item);
             }
+            item
         }
     }
 }
@@ -238,7 +244,8 @@ fn whole_part(cell: &str, decimal: char) -> &str {
     };
     let (before, number) = cell.split_at_checked(digit).unwrap_or(("", cell));
     let ends = number.char_indices().find(|(i, c)| {
-        let grouped = matches!(c, '\u{a0}' | '\u{202f}' | '\u{2009}')
+        let grouped = *c != decimal
+            && matches!(c, '\u{a0}' | '\u{202f}' | '\u{2009}' | ',' | '.' | '’')
             && number
                 .get(i + c.len_utf8()..)
                 .is_some_and(|r| r.starts_with(|d: char| d.is_ascii_digit()));
@@ -350,6 +357,9 @@ mod tests {
         assert_eq!(whole_part("12,4 V", ','), "12");
         assert_eq!(whole_part("−0.02 V", '.'), "−0");
         assert_eq!(whole_part("1\u{a0}240 s", '.'), "1\u{a0}240");
+        assert_eq!(whole_part("1,100.5", '.'), "1,100");
+        assert_eq!(whole_part("1.100,5", ','), "1.100");
+        assert_eq!(whole_part("3, then 4", '.'), "3");
         assert_eq!(whole_part("300 s", '.'), "300");
         assert_eq!(whole_part("over range", '.'), "");
     }

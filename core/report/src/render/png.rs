@@ -10,10 +10,9 @@ use tiny_skia::{
     StrokeDash, Transform,
 };
 
-use crate::scene::{
-    Anchor, Dash, Ends, Item, Point, Role, Scene, Stroke, arc_points, dash_lengths, needle_shapes,
-};
-use crate::text::Typesetter;
+use super::{Outline, Tint, draw};
+use crate::scene::{Dash, Point, Role, Scene, Stroke, dash_lengths};
+use crate::text::{Shaped, Typesetter};
 use crate::theme::{Theme, colour};
 
 /// Why a scene could not become a PNG.
@@ -56,17 +55,17 @@ pub fn render_png(scene: &Scene, theme: Theme, width_px: u32) -> Result<Vec<u8>,
     if !(1..=16_384).contains(&width_px) || !(1..=16_384).contains(&height_px) {
         return Err(size);
     }
-    let mut canvas = Canvas {
+    let mut pixels = Pixels {
         pixmap: Pixmap::new(width_px, height_px).ok_or(size)?,
         theme,
         to_pixels: Transform::from_scale(scale, scale),
         type_: Typesetter::new(),
     };
-    canvas.pixmap.fill(skia(Role::Paper, theme));
+    pixels.pixmap.fill(skia(Role::Paper, theme));
     for item in &scene.items {
-        canvas.draw(item)?;
+        draw(&mut pixels, item)?;
     }
-    canvas.pixmap.encode_png().map_err(|_| RenderError::Encode)
+    pixels.pixmap.encode_png().map_err(|_| RenderError::Encode)
 }
 
 fn skia(role: Role, theme: Theme) -> tiny_skia::Color {
@@ -74,144 +73,64 @@ fn skia(role: Role, theme: Theme) -> tiny_skia::Color {
     tiny_skia::Color::from_rgba8(red, green, blue, 255)
 }
 
-struct Canvas {
+struct Pixels {
     pixmap: Pixmap,
     theme: Theme,
     to_pixels: Transform,
     type_: Typesetter,
 }
 
-impl Canvas {
-    fn draw(&mut self, item: &Item) -> Result<(), RenderError> {
-        match item {
-            Item::Path {
-                points,
-                ends,
-                stroke,
-                fill,
-            } => {
-                self.paint(path_of(points, *ends).as_ref(), *stroke, *fill);
-            }
-            Item::Circle {
-                centre,
-                radius,
-                stroke,
-                fill,
-            } => {
-                self.paint(
-                    PathBuilder::from_circle(centre.x, centre.y, *radius).as_ref(),
-                    *stroke,
-                    *fill,
-                );
-            }
-            Item::Arc {
-                centre,
-                radius,
-                start_deg,
-                sweep_deg,
-                stroke,
-            } => {
-                let points = arc_points(*centre, *radius, *start_deg, *sweep_deg);
-                self.paint(path_of(&points, Ends::Open).as_ref(), Some(*stroke), None);
-            }
-            Item::Text {
-                at,
-                anchor,
-                size,
-                weight,
-                role,
-                text,
-            } => {
-                let shaped = self.type_.line(text, *weight, *size);
-                let left = match anchor {
-                    Anchor::Start => at.x,
-                    Anchor::Middle => at.x - shaped.width / 2.0,
-                    Anchor::End => at.x - shaped.width,
-                };
-                for run in &shaped.runs {
-                    let Some(font) = self.type_.font(run.face) else {
-                        continue;
-                    };
-                    let outlines = font.outline_glyphs();
-                    let mut pen = Pen {
-                        path: PathBuilder::new(),
-                        x: left + run.x,
-                        y: at.y,
-                    };
-                    for glyph in &run.glyphs {
-                        let (x, y) = (pen.x, pen.y);
-                        pen.x += glyph.dx;
-                        pen.y -= glyph.dy;
-                        if let Some(outline) = outlines.get(GlyphId::new(glyph.id)) {
-                            // A glyph whose outline is damaged is left blank.
-                            let settings = DrawSettings::unhinted(Size::new(*size), LocationRef::default());
-                            let _ = outline.draw(settings, &mut pen);
-                        }
-                        pen.x = x + glyph.advance;
-                        pen.y = y;
-                    }
-                    self.paint(pen.path.finish().as_ref(), None, Some(*role));
+impl super::Canvas for Pixels {
+    type Error = RenderError;
+
+    fn type_(&mut self) -> &mut Typesetter {
+        &mut self.type_
+    }
+
+    fn outline(&mut self, outline: &Outline<'_>, stroke: Option<Stroke>, fill: Option<Tint>) {
+        let mut path = PathBuilder::new();
+        outline.write(&mut path);
+        let Some(path) = path.finish() else { return };
+        if let Some(tint) = fill {
+            self.fill(&path, tint);
+        }
+        if let Some(stroke) = stroke {
+            self.stroke(&path, stroke);
+        }
+    }
+
+    fn line(&mut self, line: &Shaped, start: Point, size: f32, role: Role) -> Result<(), RenderError> {
+        for run in &line.runs {
+            let Some(font) = self.type_.font(run.face) else {
+                continue;
+            };
+            let outlines = font.outline_glyphs();
+            let mut pen = Pen {
+                path: PathBuilder::new(),
+                x: start.x + run.x,
+                y: start.y,
+            };
+            for glyph in &run.glyphs {
+                let (x, y) = (pen.x, pen.y);
+                pen.x += glyph.dx;
+                pen.y -= glyph.dy;
+                if let Some(outline) = outlines.get(GlyphId::new(glyph.id)) {
+                    // A glyph whose outline is damaged is left blank.
+                    let settings = DrawSettings::unhinted(Size::new(size), LocationRef::default());
+                    let _ = outline.draw(settings, &mut pen);
                 }
+                pen.x = x + glyph.advance;
+                pen.y = y;
             }
-            Item::Image {
-                path,
-                at,
-                width,
-                height,
-            } => self.image(FilePath::new(path), *at, *width, *height)?,
-            Item::Needle {
-                pivot,
-                length,
-                angle_deg,
-                doubt_deg,
-                role,
-            } => {
-                for shape in needle_shapes(*pivot, *length, *angle_deg, *doubt_deg) {
-                    let path = path_of(&shape.points, Ends::Closed);
-                    self.fill_with_opacity(path.as_ref(), *role, shape.opacity);
-                }
+            if let Some(path) = pen.path.finish() {
+                self.fill(&path, Tint::solid(role));
             }
-            Item::Region { .. } => {}
         }
         Ok(())
     }
 
-    fn paint(&mut self, path: Option<&Path>, stroke: Option<Stroke>, fill: Option<Role>) {
-        if let Some(role) = fill {
-            self.fill_with_opacity(path, role, 1.0);
-        }
-        if let (Some(path), Some(stroke)) = (path, stroke) {
-            let dash = dash_lengths(stroke).and_then(|lengths| StrokeDash::new(lengths, 0.0));
-            let round = stroke.dash == Dash::Dotted;
-            let look = tiny_skia::Stroke {
-                width: stroke.width,
-                dash,
-                line_cap: if round { LineCap::Round } else { LineCap::Butt },
-                line_join: LineJoin::Round,
-                ..tiny_skia::Stroke::default()
-            };
-            let paint = self.ink(stroke.role, 1.0);
-            self.pixmap.stroke_path(path, &paint, &look, self.to_pixels, None);
-        }
-    }
-
-    fn fill_with_opacity(&mut self, path: Option<&Path>, role: Role, opacity: f32) {
-        if let Some(path) = path {
-            let paint = self.ink(role, opacity);
-            self.pixmap
-                .fill_path(path, &paint, FillRule::Winding, self.to_pixels, None);
-        }
-    }
-
-    fn ink(&self, role: Role, opacity: f32) -> Paint<'static> {
-        let mut colour = skia(role, self.theme);
-        colour.set_alpha(opacity);
-        let mut paint = Paint::default();
-        paint.set_color(colour);
-        paint
-    }
-
-    fn image(&mut self, path: &FilePath, at: Point, width: f32, height: f32) -> Result<(), RenderError> {
+    fn picture(&mut self, path: &str, corner: Point, width: f32, height: f32) -> Result<(), RenderError> {
+        let path = FilePath::new(path);
         let failed = |source| RenderError::Image {
             path: path.to_owned(),
             source,
@@ -237,7 +156,7 @@ impl Canvas {
         };
         let fit = self
             .to_pixels
-            .pre_translate(at.x, at.y)
+            .pre_translate(corner.x, corner.y)
             .pre_scale(width / size.width() as f32, height / size.height() as f32);
         let look = PixmapPaint {
             quality: FilterQuality::Bilinear,
@@ -248,17 +167,52 @@ impl Canvas {
     }
 }
 
-fn path_of(points: &[Point], ends: Ends) -> Option<Path> {
-    let (first, rest) = points.split_first()?;
-    let mut path = PathBuilder::new();
-    path.move_to(first.x, first.y);
-    for point in rest {
-        path.line_to(point.x, point.y);
+impl Pixels {
+    fn fill(&mut self, path: &Path, tint: Tint) {
+        let paint = self.ink(tint);
+        self.pixmap
+            .fill_path(path, &paint, FillRule::Winding, self.to_pixels, None);
     }
-    if ends == Ends::Closed {
-        path.close();
+
+    fn stroke(&mut self, path: &Path, stroke: Stroke) {
+        let dash = dash_lengths(stroke).and_then(|lengths| StrokeDash::new(lengths, 0.0));
+        let round = stroke.dash == Dash::Dotted;
+        let look = tiny_skia::Stroke {
+            width: stroke.width,
+            dash,
+            line_cap: if round { LineCap::Round } else { LineCap::Butt },
+            line_join: LineJoin::Round,
+            ..tiny_skia::Stroke::default()
+        };
+        let paint = self.ink(Tint::solid(stroke.role));
+        self.pixmap.stroke_path(path, &paint, &look, self.to_pixels, None);
     }
-    path.finish()
+
+    fn ink(&self, tint: Tint) -> Paint<'static> {
+        let mut colour = skia(tint.role, self.theme);
+        colour.set_alpha(tint.opacity);
+        let mut paint = Paint::default();
+        paint.set_color(colour);
+        paint
+    }
+}
+
+impl super::Path for PathBuilder {
+    fn move_to(&mut self, x: f32, y: f32) {
+        Self::move_to(self, x, y);
+    }
+
+    fn line_to(&mut self, x: f32, y: f32) {
+        Self::line_to(self, x, y);
+    }
+
+    fn cubic_to(&mut self, ax: f32, ay: f32, bx: f32, by: f32, x: f32, y: f32) {
+        Self::cubic_to(self, ax, ay, bx, by, x, y);
+    }
+
+    fn close(&mut self) {
+        Self::close(self);
+    }
 }
 
 /// Writes glyph outlines into a path at the place of the text.

@@ -6,10 +6,12 @@
 
 mod needle;
 mod outline;
+mod placement;
 
 pub use needle::{NeedleShape, needle_shapes};
 pub(crate) use outline::arc_points;
 pub use outline::dash_lengths;
+pub(crate) use placement::Placement;
 
 /// A picture: a display list with its size and the words that stand for it.
 #[derive(Debug, Clone, PartialEq)]

@@ -5,7 +5,7 @@ use skrifa::instance::{LocationRef, Size};
 use skrifa::metrics::GlyphMetrics;
 use skrifa::{FontRef, GlyphId, MetadataProvider};
 
-use super::scripts::script_of;
+use super::scripts::{runs_left, script_of};
 use crate::scene::Weight;
 
 static REGULAR: &[u8] = include_bytes!("../../fonts/NotoSans-Regular.ttf");
@@ -48,9 +48,13 @@ impl Face {
     }
 }
 
+/// Width of a letter of Arabic or Hebrew as a share of its height, which no word of them exceeds.
+const NARROW: f32 = 0.7;
+
 /// Measures short texts without shaping: the sum of their advances, exact to kerning and ligatures.
 ///
-/// A character of a script that only other fonts have is taken as wide as it is high, which none of them exceeds.
+/// A character of a script that only other fonts have is taken as wide as it is high, which none of them exceeds; one
+/// that is written to the left as [`NARROW`].
 /// Diagrams are drawn on every act; shaping each label would cost more than all the rest.
 pub(crate) struct Ruler {
     size: f32,
@@ -77,6 +81,7 @@ impl Ruler {
             return 0.0;
         };
         match map.map(c) {
+            None if runs_left(c) => self.size * NARROW,
             None if script_of(c).is_some() => self.size,
             glyph => metrics
                 .advance_width(glyph.unwrap_or(GlyphId::NOTDEF))

@@ -7,7 +7,7 @@ mod shape;
 mod shelf;
 
 pub(crate) use fonts::Ruler;
-pub(crate) use shape::{FaceId, Typesetter};
+pub(crate) use shape::{FaceId, Shaped, Typesetter};
 
 #[cfg(test)]
 mod script_tests;

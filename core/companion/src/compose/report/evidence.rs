@@ -4,13 +4,15 @@ use holdfast_diagnose::{Outcome, Reading, TestId, TestResult};
 use holdfast_report::{Block, Figure, Scene};
 
 use super::ReportWishes;
-use crate::compose::band::bands;
+use crate::compose::band::{bands, reached};
 use crate::compose::hold::{before_and_after, fall, hold_chart};
 use crate::compose::map::{MapOf, printed_map};
 use crate::compose::mark::mark_of;
 use crate::compose::photo::{Boxes, photo_scene};
+use crate::compose::reading::{reading_words, small};
 use crate::compose::reasons::test_of;
 use crate::compose::repaired::retested;
+use crate::compose::spectrum::spectra;
 use crate::job::JobView;
 use crate::text::{Args, Texts, sentence};
 
@@ -24,9 +26,18 @@ pub(super) struct Shown {
 
 /// Everything that can be shown but the two holds that are compared on the customer's page.
 pub(super) fn all(texts: &Texts, job: &JobView, wishes: &ReportWishes<'_>) -> Vec<Shown> {
-    let mut shown = holds(texts, job);
-    shown.extend(meters(texts, job));
+    let mut shown = drawings(texts, job);
     shown.extend(photos(texts, job, wishes));
+    shown
+}
+
+/// What is drawn of each test.
+fn drawings(texts: &Texts, job: &JobView) -> Vec<Shown> {
+    // Charts with charts and bands with bands: they are drawn two by two.
+    let mut shown = holds(texts, job);
+    shown.extend(vibrations(texts, job));
+    shown.extend(not_built(texts, job));
+    shown.extend(meters(texts, job));
     shown
 }
 
@@ -53,6 +64,11 @@ pub(super) fn take_strongest(shown: &mut Vec<Shown>, job: &JobView) -> Option<Fi
     Some(shown.remove(at).figure)
 }
 
+/// Leaves what was not asked for out of the figures.
+pub(super) fn keep(shown: &mut Vec<Shown>, drawings: bool, photos: bool) {
+    shown.retain(|one| if one.test.is_some() { drawings } else { photos });
+}
+
 /// The figures two by two, the first ones ahead of those of the tests.
 pub(super) fn blocks(first: Option<Figure>, shown: Vec<Shown>) -> Vec<Block> {
     let mut blocks = Vec::new();
@@ -68,7 +84,8 @@ pub(super) fn blocks(first: Option<Figure>, shown: Vec<Shown>) -> Vec<Block> {
 
 /// Each hold that has a chart; one that was done again after the repair, both on one axis.
 fn holds(texts: &Texts, job: &JobView) -> Vec<Shown> {
-    let compared = retested(job);
+    let compared =
+        retested(job).filter(|(before, after)| before_and_after(texts, job, *before, *after).is_some());
     let elsewhere =
         |reading: &Reading| compared.is_some_and(|(before, after)| before.0 == reading || after.0 == reading);
     job.done
@@ -123,6 +140,36 @@ fn meters(texts: &Texts, job: &JobView) -> Vec<Shown> {
                     shown_of(reading, scene, caption)
                 })
                 .collect::<Vec<_>>()
+        })
+        .collect()
+}
+
+/// Holds that did not build vacuum, how far each got; but one that is drawn beside the one after the repair.
+fn not_built(texts: &Texts, job: &JobView) -> Vec<Shown> {
+    let falls = |(reading, result, _): (&Reading, &TestResult, _)| {
+        hold_chart(texts, job, &[(None, reading, result)]).is_some()
+    };
+    let is_beside =
+        |reading: &Reading| !reading.after_repair && job.last(&reading.test, true).is_some_and(falls);
+    job.done
+        .iter()
+        .filter(|(reading, _)| !is_beside(reading))
+        .filter_map(|(reading, result)| {
+            let scene = reached(texts, reading, result)?;
+            let seen = fall(texts, result.hold.as_ref()?);
+            Some(shown_of(reading, scene, caption(texts, reading, result, &seen)))
+        })
+        .collect()
+}
+
+fn vibrations(texts: &Texts, job: &JobView) -> Vec<Shown> {
+    job.done
+        .iter()
+        .filter(|(_, result)| result.outcome != Outcome::NotDone)
+        .filter_map(|(reading, result)| {
+            let scene = spectra(texts, reading)?;
+            let seen = small(&reading_words(texts, &job.circuit, reading));
+            Some(shown_of(reading, scene, caption(texts, reading, result, &seen)))
         })
         .collect()
 }

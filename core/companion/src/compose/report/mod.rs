@@ -16,8 +16,8 @@ pub(in crate::compose) use readings::rows as readings_rows;
 
 use std::path::PathBuf;
 
-use holdfast_joblog::PhotoState;
-use holdfast_report::{Attachment, Block, Business, Fact, Finding, Report, ReportWords, Section, Written};
+use holdfast_joblog::{PhotoState, ReportPart};
+use holdfast_report::{Attachment, Business, Fact, Finding, Report, ReportWords, Section, Written};
 use sha2::{Digest, Sha256};
 
 use super::finding::{certainty_now, finding_state, headline_now};
@@ -49,13 +49,14 @@ pub(crate) fn report(texts: &Texts, job: &JobView, wishes: &ReportWishes<'_>) ->
     let telling = customer::comparison(texts, job).or_else(|| evidence::take_strongest(&mut shown, job));
     let mut map = Some(evidence::map(texts, job));
     let aside = customer::aside(job, &mut map, telling);
-    let mut evidence = evidence::blocks(map, shown);
-    let mut record = record::blocks(texts, job);
-    // A page of its own for one row of figures would be all but empty.
-    if evidence.len() == 1 {
-        let heading = Block::Heading(texts.say("report-evidence"));
-        record.splice(1..1, std::iter::once(heading).chain(evidence.drain(..)));
-    }
+    let has = |part| !job.log.report_left_out.contains(&part);
+    evidence::keep(&mut shown, has(ReportPart::Drawings), has(ReportPart::Photos));
+    let evidence = evidence::blocks(map.filter(|_| has(ReportPart::Drawings)), shown);
+    let (record, attachments) = if has(ReportPart::Record) {
+        (record::blocks(texts, job), attachments(texts, job))
+    } else {
+        Default::default()
+    };
     Report {
         language: texts.language().tag().to_owned(),
         direction: match texts.language().direction() {
@@ -87,7 +88,7 @@ pub(crate) fn report(texts: &Texts, job: &JobView, wishes: &ReportWishes<'_>) ->
             blocks: record,
         },
         fonts: wishes.fonts.to_vec(),
-        attachments: attachments(texts, job),
+        attachments,
         digest: digest(job),
         version: texts.say_with("report-software", &Args::new().text("version", wishes.version)),
         words: ReportWords {
