@@ -1,11 +1,11 @@
 //! What somebody would conclude from the same readings who knows how this evaluation makes them.
 //!
-//! The oracle uses the generator's own laws and the generator's own rates. It even knows the car's incidental figures
-//! (volumes, voltages, the gauge's error), so it is an upper bound; what it does not know are the faults, their sizes, and
-//! the habits of the module and the mounts that decide what a reading means, over which it sums. Pairs are left out of its
-//! causes, so it is asked about jobs with at most one fault.
+//! The oracle uses the generator's own laws and the generator's own rates. It even knows those of the car's incidental
+//! figures that a reading shows by itself (volumes, voltages, the coil), which takes nothing from the faults; over everything
+//! else that is hidden, the faults' sizes above all, it sums as the generator draws it. Pairs are left out of its causes, so
+//! it is asked about jobs with at most one fault.
 
-use crate::ailments::{Ailment, Fault, Harm, faults_of};
+use crate::ailments::{Ailment, Fault, faults_of};
 use crate::car::{Car, Nature};
 use crate::complaints;
 use crate::draw::{Draw, quantile};
@@ -27,30 +27,19 @@ pub struct Opinion {
     pub p_parts: f64,
 }
 
-/// Samples of a fault whose size matters, and of others.
-const SIZED: usize = 96;
-const UNSIZED: usize = 24;
-
-fn samples(fault: Option<&Fault>) -> usize {
-    use Harm::{BatteryWeak, Leaks, Resists, SeatLeaks, SourceWeak, TesterLeaks, VentLeaks};
-    match fault.map(|f| f.harm) {
-        Some(Leaks | SeatLeaks | VentLeaks | Resists | TesterLeaks | SourceWeak | BatteryWeak) => SIZED,
-        _ => UNSIZED,
-    }
-}
+/// Samples of what is hidden, for each fault.
+const SAMPLES: usize = 400;
 
 /// One sample of what the oracle doesn't know; sizes are spread evenly over their distribution.
 fn sample(job: &Job, fault: Option<&Fault>, k: usize, of: usize) -> (Nature, Vec<Ailment>) {
     let mut d = Draw::of(job.seed.wrapping_add(k as u64), "oracle");
-    let other = Nature::drawn(&job.scene, job.seed.wrapping_add(1 + k as u64));
     let nature = Nature {
-        seed: other.seed,
-        off_without_load: other.off_without_load,
-        only_in_gear: other.only_in_gear,
-        softens: other.softens,
-        relay_drops: other.relay_drops,
-        bias: other.bias,
-        ..job.nature.clone()
+        volumes: job.nature.volumes.clone(),
+        battery: job.nature.battery,
+        charging: job.nature.charging,
+        coil_20: job.nature.coil_20,
+        leads: job.nature.leads,
+        ..Nature::drawn(&job.scene, job.seed.wrapping_add(1 + k as u64))
     };
     let ailments = fault.map(|f| Ailment {
         size: quantile((k as f64 + d.share()) / of as f64),
@@ -112,7 +101,7 @@ pub fn opinion(job: &Job, run: &Run) -> Opinion {
 }
 
 fn ln_likelihood(job: &Job, run: &Run, fault: Option<&Fault>) -> f64 {
-    let of = samples(fault);
+    let of = SAMPLES;
     let each = (0..of).map(|k| {
         let (nature, ailments) = sample(job, fault, k, of);
         let car = Car {

@@ -237,7 +237,7 @@ fn the_textbook_asks_in_its_own_order() {
 #[test]
 fn at_2400_m_less_vacuum_is_asked_for() {
     let played = play("guided", &[folder().join("altitude-2400-m.json")]);
-    let target = step(&played[0], "hold:branch")["result"]["target_kpa"]
+    let target = step(&played[0], "hold:tee")["result"]["target_kpa"]
         .as_f64()
         .unwrap();
     // Source: ISO 2533: 75.6 kPa at 2,400 m; 67.7 kPa of vacuum there would be 90 % of all there is.

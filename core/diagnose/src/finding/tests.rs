@@ -19,7 +19,7 @@ pub(crate) fn sound_answers() -> Json {
         "flow:*": {"free": true},
         "mount-look:*": {"torn": false, "wet": false, "sag_mm": 0}, "mount-move:*": {"clunk": false, "gap_opens": false},
         "delivered": {"gauge": 18.5, "unit": "inHg", "seconds": 1.5}, "switch-over": {"seconds": 1.2, "gauge": 0, "unit": "inHg"},
-        "source": {"gauge": 19, "unit": "inHg", "steady": true}, "bypass": {"changes": false},
+        "source": {"gauge": 19, "unit": "inHg", "steady": true}, "bypass": {"changes": true},
         "shake": {"on_0_3": 1, "off_0_3": 3}, "shake:*": {"on_0_3": 1, "off_0_3": 3},
         "supply-volts": {"pin1": 12.4, "pin2": 0.02, "battery": 12.5}, "supply-loaded": {"pin1": 12.2},
         "fuse": {"in_v": 12.4, "out_v": 12.4}, "power-wire": {"ohms": 0.4},

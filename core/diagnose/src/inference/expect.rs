@@ -14,6 +14,9 @@ const SECONDS_RANGE: f64 = 7.0;
 /// Numbers that differ by less than this share count as the same when outcomes are imagined.
 pub(super) const ALIKE: f64 = 0.15;
 
+/// By how many steps two states can differ that are both within the scale's ends.
+const STEPS: [f64; 3] = [0.0, 1.0, 2.0];
+
 /// Volts that a meter shows of nothing differ by so much.
 const UNSEEN_SD: f64 = 0.03;
 
@@ -30,6 +33,8 @@ pub(crate) enum Expect {
     Seconds { median: f64, log10_sd: f64 },
     /// Some other figure, within `range`.
     Figure { mean: f64, sd: f64, range: f64 },
+    /// Steps of the scale for what is felt between two states, either way; a share `hidden` of cars shows none there.
+    Steps { mean: f64, sd: f64, hidden: f64 },
     /// Yes with this probability, before mistakes.
     Yes(f64),
 }
@@ -82,6 +87,14 @@ impl Expect {
             (Self::Seconds { median, log10_sd }, Value::Number(x)) => {
                 let sd = log10_sd * std::f64::consts::LN_10;
                 (1.0 - slip) * normal(x.max(0.1).ln(), median.ln(), sd) + slip / SECONDS_RANGE
+            }
+            (Self::Steps { mean, sd, hidden }, Value::Number(x)) => {
+                let steps = |mean: f64| {
+                    let other_way = if x > 0.0 { normal(-x, mean, *sd) } else { 0.0 };
+                    normal(x, mean, *sd) + other_way
+                };
+                let felt = (1.0 - hidden) * steps(*mean) + hidden * steps(0.0);
+                (1.0 - slip) * felt + slip / STEPS.len() as f64
             }
             (Self::Yes(p), Value::Yes(yes)) => {
                 let wrong = slips.answer.value;
@@ -148,6 +161,7 @@ impl Expect {
             Self::Seconds { median, .. } => vec![Value::Number(*median)],
             Self::Ohms { ohm, .. } if ohm.is_infinite() => vec![Value::Open],
             Self::Ohms { ohm, .. } => vec![Value::Number(*ohm)],
+            Self::Steps { .. } => STEPS.map(Value::Number).to_vec(),
             Self::Yes(p) if *p >= 0.98 => vec![Value::Yes(true)],
             Self::Yes(p) if *p <= 0.02 => vec![Value::Yes(false)],
             Self::Yes(_) => vec![Value::Yes(true), Value::Yes(false)],

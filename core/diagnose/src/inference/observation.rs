@@ -49,7 +49,13 @@ pub(crate) enum Seen {
 
 /// A source is taken as read from this share of its usual vacuum on.
 const SOURCE_SEEN: f64 = 0.3;
-/// Least difference on the 0–3 scale that counts as a change.
+/// Key of the steps between vacuum on and off, on the scale for what is felt.
+pub(crate) const STEPS: &str = "steps";
+/// The same where both are as weak or as strong as the scale goes: a change beyond its end does not show.
+pub(crate) const STEPS_AT_AN_END: &str = "steps_at_an_end";
+/// Key of whether anything changes with vacuum.
+pub(crate) const CHANGES: &str = "changes";
+/// One step of that scale.
 const SCALE_STEP: f64 = 1.0;
 /// The top of that scale.
 const SCALE_TOP: f64 = 3.0;
@@ -109,8 +115,7 @@ impl Model<'_> {
                 self.data.slips.unit.value,
             )?),
             Answer::Values(_) if matches!(reading.test.kind, TestKind::Shake) => {
-                let changes = shake_changes(reading).map(|yes| ("changes".into(), Value::Yes(yes)));
-                Seen::Fields(changes.into_iter().collect())
+                Seen::Fields(shaken(reading).into_iter().collect())
             }
             Answer::Values(values) => {
                 let mut fields: Vec<(String, Value)> = values
@@ -198,12 +203,12 @@ impl Model<'_> {
     }
 }
 
-/// Whether vacuum on and off felt different.
-fn shake_changes(reading: &Reading) -> Option<bool> {
+/// How different vacuum on and off felt, in steps of the scale, or whether the phone recorded a difference.
+fn shaken(reading: &Reading) -> Option<(String, Value)> {
     if let (Some(on), Some(off)) = (reading.number("on_0_3"), reading.number("off_0_3")) {
-        // Beyond either end of the scale nothing can be told apart.
         let at_an_end = on.max(off) < SCALE_STEP || on.min(off) > SCALE_TOP - SCALE_STEP;
-        return (!at_an_end).then_some((on - off).abs() >= SCALE_STEP);
+        let key = if at_an_end { STEPS_AT_AN_END } else { STEPS };
+        return Some((key.to_owned(), Value::Number((on - off).abs())));
     }
     let level = |key: &str| match reading.value(key) {
         Some(Read::Samples { mg, .. }) if mg.len() > 1 => {
@@ -213,5 +218,8 @@ fn shake_changes(reading: &Reading) -> Option<bool> {
         _ => None,
     };
     let (on, off) = (level("on")?, level("off")?);
-    Some(on.max(off) >= LEVEL_RATIO * on.min(off))
+    Some((
+        CHANGES.to_owned(),
+        Value::Yes(on.max(off) >= LEVEL_RATIO * on.min(off)),
+    ))
 }

@@ -6,7 +6,7 @@ use super::condition::Setting;
 use super::electric::Electric;
 use super::expect::{Expect, Value};
 use super::model::{Case, Model, World};
-use super::observation::{Observation, Seen};
+use super::observation::{CHANGES, Observation, STEPS, STEPS_AT_AN_END, Seen};
 use super::vacuum::{AtMounts, AtWork as ValveAtWork, Behaviour, MountAtWork};
 use crate::faults::Stuck;
 use crate::{EngineState, TestId, TestKind, ValveRest};
@@ -153,7 +153,7 @@ impl Model<'_> {
                 vec![(1.0, vec![("free", Expect::Yes(free))])]
             }
             Depends::Signs if seen.test.kind == TestKind::Shake => {
-                vec![(1.0, vec![("changes", self.shake_of_mount(seen, &case.world))])]
+                vec![(1.0, vec![self.shake_of_mount(seen, &case.world)])]
             }
             Depends::Signs if matches!(seen.test.kind, TestKind::ValveOff | TestKind::ValveOn) => {
                 self.bench_fields(seen, &case.world, case.setting)
@@ -317,9 +317,9 @@ impl Model<'_> {
                 let mounts = self.layout.mounts.iter().zip(&now.mounts);
                 let answers = |(at, m): &(&usize, &MountAtWork)| behind(**at) && !m.dead && m.fed >= enough;
                 let felt = self.felt(mounts.filter(answers).count(), now.mounts.len());
-                one(vec![("changes", felt)])
+                one(vec![(CHANGES, felt)])
             }
-            TestKind::Shake => one(vec![("changes", self.shake(seen, behaviour))]),
+            TestKind::Shake => one(vec![self.shake(seen, behaviour)]),
             _ => one(Vec::new()),
         }
     }
@@ -390,24 +390,42 @@ impl Model<'_> {
         }
     }
 
-    fn shake(&self, seen: &Observation, behaviour: &Behaviour) -> Expect {
+    /// Whether the shake changes when the mounts' vacuum goes.
+    fn shake(&self, seen: &Observation, behaviour: &Behaviour) -> (&'static str, Expect) {
         let mounts = &behaviour.at(seen.engine).mounts;
         let starved = self.data.physics.starved_below.value;
-        self.felt(
-            mounts.iter().filter(|m| !m.dead && m.on >= starved).count(),
-            mounts.len(),
-        )
+        let answering = mounts.iter().filter(|m| !m.dead && m.on >= starved).count();
+        self.shaken(seen, answering as f64)
     }
 
-    /// Whether one mount changes under a hand pump.
-    fn shake_of_mount(&self, seen: &Observation, world: &World) -> Expect {
+    /// Whether it changes with one mount under a hand pump.
+    fn shake_of_mount(&self, seen: &Observation, world: &World) -> (&'static str, Expect) {
         let condition = world.of(self.tested(seen));
-        let share = if condition.dead {
+        let answering = if condition.dead {
             0.0
         } else {
             PUMPED_AGAINST / (PUMPED_AGAINST + condition.leak)
         };
-        Expect::Yes(self.data.rates.shake_felt.value * share + UNFELT * (1.0 - share))
+        self.shaken(seen, answering)
+    }
+
+    /// The difference that so many answering mounts make: the engine pushes all mounts in step, so their shares add up.
+    fn shaken(&self, seen: &Observation, answering: f64) -> (&'static str, Expect) {
+        let share = answering / self.layout.mounts.len().max(1) as f64;
+        let rates = &self.data.rates;
+        let is_seen =
+            |wanted: &str| matches!(&seen.seen, Seen::Fields(of) if of.iter().any(|(key, _)| key == wanted));
+        if is_seen(CHANGES) {
+            let felt = rates.shake_felt.value * share.sqrt() + UNFELT * (1.0 - share);
+            return (CHANGES, Expect::Yes(felt));
+        }
+        let (mean, sd) = (rates.shake_steps.value * share, rates.shake_steps.sd);
+        let (key, hidden) = if is_seen(STEPS_AT_AN_END) {
+            (STEPS_AT_AN_END, rates.shakes_otherwise.value)
+        } else {
+            (STEPS, 0.0)
+        };
+        (key, Expect::Steps { mean, sd, hidden })
     }
 
     fn tested(&self, seen: &Observation) -> Option<usize> {
