@@ -79,6 +79,7 @@ pub(crate) fn connector(texts: &Texts, circuit: &Circuit, test: &TestId) -> Opti
         .collect();
     let [red, black] = lead_lines(texts, circuit, test).map(Option::unwrap_or_default);
     Some(connector_face(&ConnectorFace {
+        language: texts.language().tag().to_owned(),
         alt: texts.say_with(
             "connector-alt",
             &Args::new().text("red", red).text("black", black),
@@ -183,5 +184,27 @@ mod tests {
         let (both, leads) = shown("push-pull", TestKind::ControlPin);
         assert_eq!(count(&both, "control wire"), 2);
         assert!(leads[0].as_deref().unwrap().contains("then the other"));
+    }
+
+    #[test]
+    fn every_name_fits_every_connector_in_every_language() {
+        let mut all = Vec::new();
+        for layout in holdfast_diagnose::layouts() {
+            let choice = serde_json::json!({"template": "two-mounts-one-valve", "electric": layout.id});
+            let circuit = Circuit::build(&serde_json::from_value::<CircuitChoice>(choice).unwrap()).unwrap();
+            for language in crate::text::Language::ALL {
+                let texts = Texts::new(language.tag());
+                let faces = TestKind::ALL
+                    .into_iter()
+                    .filter_map(|kind| connector(&texts, &circuit, &TestId::of(kind)));
+                all.extend(faces.flat_map(|face| face.items).filter_map(|item| match item {
+                    Item::Text { text, .. } if text.ends_with('…') => {
+                        Some(format!("{} {}: {text}", layout.id, language.tag()))
+                    }
+                    _ => None,
+                }));
+            }
+        }
+        assert!(all.is_empty(), "{all:#?}");
     }
 }

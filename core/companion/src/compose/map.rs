@@ -290,6 +290,7 @@ fn plain(texts: &Texts, circuit: &Circuit) -> CircuitMap {
             .collect::<Vec<_>>()
     });
     CircuitMap {
+        language: texts.language().tag().to_owned(),
         alt: String::new(),
         parts,
         links: vacuum.chain(electric).collect(),
@@ -370,5 +371,56 @@ fn alt(texts: &Texts, job: &JobView, of: MapOf<'_>, shares: &BTreeMap<ComponentI
                 None => capital(&texts.say("map-alt-plain")),
             }
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use holdfast_diagnose::{layouts, templates};
+    use holdfast_report::Item;
+
+    use super::*;
+    use crate::text::Language;
+
+    /// Names that had no room on a map, however it is drawn.
+    fn cut(texts: &Texts, circuit: &Circuit, larger: f32) -> Vec<String> {
+        let mut map = plain(texts, circuit);
+        map.larger = larger;
+        for part in &mut map.parts {
+            part.in_test = true;
+            part.suspicion = Some(Suspicion {
+                share: 0.5,
+                text: texts.percent(0.5),
+            });
+        }
+        let words = holdfast_report::circuit_map(&map).items.into_iter();
+        words
+            .filter_map(|item| match item {
+                Item::Text { text, .. } if text.ends_with('…') => Some(text),
+                _ => None,
+            })
+            .collect()
+    }
+
+    #[test]
+    fn every_name_fits_every_map_in_every_language() {
+        let mut all = Vec::new();
+        for (template, layout) in templates()
+            .iter()
+            .flat_map(|template| layouts().iter().map(move |layout| (template.id, layout.id)))
+        {
+            let choice = serde_json::json!({"template": template, "electric": layout});
+            let circuit = Circuit::build(&serde_json::from_value::<CircuitChoice>(choice).unwrap()).unwrap();
+            for language in Language::ALL {
+                let texts = Texts::new(language.tag());
+                for larger in [1.0, 1.5, 2.0] {
+                    let cut = cut(&texts, &circuit, larger).into_iter();
+                    all.extend(
+                        cut.map(|name| format!("{template} {layout} {} {larger}: {name}", language.tag())),
+                    );
+                }
+            }
+        }
+        assert!(all.is_empty(), "{all:#?}");
     }
 }

@@ -1,6 +1,6 @@
 //! The connector face: where the red and the black lead go.
 
-use crate::diagram::label::wrapped;
+use crate::diagram::label::Place;
 use crate::diagram::sketch::{Sketch, at, solid};
 use crate::diagram::state::{Lead, State};
 use crate::scene::{Anchor, Role, Scene, Weight};
@@ -8,6 +8,8 @@ use crate::scene::{Anchor, Role, Scene, Weight};
 /// A connector seen from the mating side (the side the pins are seen from). All words are final.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct ConnectorFace {
+    /// BCP 47 tag of the language of the words: names are broken by its rules.
+    pub language: String,
     /// Alternative text.
     pub alt: String,
     /// Says from which side it is seen, written under the face.
@@ -51,9 +53,9 @@ pub struct GroundPlace {
 const WIDTH: f32 = 360.0;
 const HEIGHT: f32 = 264.0;
 const PIN_Y: f32 = 104.0;
-/// From line to line of words.
-const LINE: f32 = 17.0;
 const SMALL: f32 = 15.0;
+/// From line to line of words.
+const LEADING: f32 = 17.0;
 
 /// Draws the face, 360 by 264 units.
 #[must_use]
@@ -73,13 +75,7 @@ pub fn connector_face(face: &ConnectorFace) -> Scene {
     for (i, pin) in pins.iter().enumerate() {
         let x = centre(i);
         // What the pin is stands above the face, its number in the cavity.
-        for (n, line) in wrapped(&pin.label, Weight::Regular, SMALL, column - 8.0, 2)
-            .iter()
-            .enumerate()
-        {
-            let y = 18.0 + LINE * n as f32;
-            sketch.text(at(x, y), Anchor::Middle, SMALL, Weight::Regular, Role::Ink, line);
-        }
+        name_above(&mut sketch, x, &pin.label, column, &face.language);
         sketch.rounded(
             at(x - 21.0, PIN_Y - 23.0),
             42.0,
@@ -89,7 +85,14 @@ pub fn connector_face(face: &ConnectorFace) -> Scene {
             Some(Role::Paper),
         );
         if let Some(lead) = pin.lead {
-            probe(&mut sketch, x, PIN_Y, lead, &pin.lead_words, column - 8.0);
+            probe(
+                &mut sketch,
+                x,
+                PIN_Y,
+                (lead, &pin.lead_words),
+                column - 8.0,
+                &face.language,
+            );
         }
         sketch.circle(
             at(x, PIN_Y),
@@ -132,7 +135,7 @@ pub fn connector_face(face: &ConnectorFace) -> Scene {
         );
     }
     if let Some(ground) = &face.ground {
-        draw_ground(&mut sketch, centre(columns - 1), ground, column);
+        draw_ground(&mut sketch, centre(columns - 1), ground, column, &face.language);
     }
     sketch.text(
         at(WIDTH / 2.0, 257.0),
@@ -169,30 +172,46 @@ fn housing(sketch: &mut Sketch, left: f32, width: f32) {
     );
 }
 
-/// A meter lead that comes from below, with its name on it.
-fn probe(sketch: &mut Sketch, x: f32, y: f32, lead: Lead, words: &str, width: f32) {
+/// A meter lead that comes from below, with its name on it in one line or two.
+fn probe(sketch: &mut Sketch, x: f32, y: f32, (lead, words): (Lead, &str), width: f32, language: &str) {
     let role = lead.role();
     sketch.line(&[at(x, y), at(x, 172.0)], solid(5.0, role));
-    let lines = wrapped(words, Weight::Bold, SMALL, width - 12.0, 2);
+    let name = Place {
+        language,
+        weight: Weight::Bold,
+        size: SMALL,
+        width: width - 12.0,
+        lines: 2,
+    };
+    let lines = name.wrapped(words);
     let ruler = crate::text::Ruler::of(Weight::Bold, SMALL);
     let widest = lines.iter().map(|line| ruler.width(line)).fold(0.0, f32::max);
     let half = (widest / 2.0 + 9.0).clamp(20.0, width / 2.0);
-    let height = 10.0 + LINE * lines.len().max(1) as f32;
+    let height = 10.0 + LEADING * lines.len().max(1) as f32;
     sketch.rounded(at(x - half, 170.0), half * 2.0, height, 9.0, None, Some(role));
     for (n, line) in lines.iter().enumerate() {
-        let place = at(x, 188.5 + LINE * n as f32);
+        let place = at(x, 188.5 + LEADING * n as f32);
         sketch.text(place, Anchor::Middle, SMALL, Weight::Bold, Role::OnNeedle, line);
     }
 }
 
-fn draw_ground(sketch: &mut Sketch, x: f32, ground: &GroundPlace, column: f32) {
-    for (n, line) in wrapped(&ground.label, Weight::Regular, SMALL, column - 8.0, 2)
-        .iter()
-        .enumerate()
-    {
-        let y = 18.0 + LINE * n as f32;
+/// What a place for a lead is, in two lines above it.
+fn name_above(sketch: &mut Sketch, x: f32, name: &str, column: f32, language: &str) {
+    let place = Place {
+        language,
+        weight: Weight::Regular,
+        size: SMALL,
+        width: column - 8.0,
+        lines: 2,
+    };
+    for (n, line) in place.wrapped(name).iter().enumerate() {
+        let y = 18.0 + LEADING * n as f32;
         sketch.text(at(x, y), Anchor::Middle, SMALL, Weight::Regular, Role::Ink, line);
     }
+}
+
+fn draw_ground(sketch: &mut Sketch, x: f32, ground: &GroundPlace, column: f32, language: &str) {
+    name_above(sketch, x, &ground.label, column, language);
     sketch.line(&[at(x, 52.0), at(x, 80.0)], solid(2.5, Role::Ink));
     for (half, dy) in [(24.0, 0.0), (16.0, 10.0), (8.0, 20.0)] {
         sketch.line(
@@ -201,7 +220,14 @@ fn draw_ground(sketch: &mut Sketch, x: f32, ground: &GroundPlace, column: f32) {
         );
     }
     if let Some(lead) = ground.lead {
-        probe(sketch, x, 108.0, lead, &ground.lead_words, column - 8.0);
+        probe(
+            sketch,
+            x,
+            108.0,
+            (lead, &ground.lead_words),
+            column - 8.0,
+            language,
+        );
         sketch.circle(at(x, 108.0), 6.0, None, Some(lead.role()));
     }
 }

@@ -113,6 +113,7 @@ const CHAIN_D: &str = "battery fuse splice power_wire connector coil control_wir
 /// The map of a layout, nothing known yet.
 pub fn map(chains: &[&str]) -> CircuitMap {
     let mut map = CircuitMap {
+        language: "en".into(),
         alt: "Vacuum side and electric side of the circuit".into(),
         ..Default::default()
     };

@@ -55,6 +55,7 @@ pub fn map_under_test() -> CircuitMap {
 /// Two pins, red lead on the first, black lead on chassis ground.
 pub fn connector() -> ConnectorFace {
     ConnectorFace {
+        language: "en".into(),
         alt: "Connector with two pins seen from the mating side. Red lead on pin 1, black lead on chassis ground.".into(),
         seen_from: "Seen from the mating side, lock on top".into(),
         pins: vec![

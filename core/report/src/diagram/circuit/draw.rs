@@ -1,8 +1,8 @@
 //! Draws the placed parts and their links.
 
 use super::place::{Cell, Grid};
-use super::{CircuitMap, MapPart, Side, symbol};
-use crate::diagram::label::wrapped;
+use super::{CircuitMap, MapPart, Side, Suspicion, symbol};
+use crate::diagram::label::{Place, widest_piece};
 use crate::diagram::sketch::{Sketch, at, dotted, solid};
 use crate::scene::{Anchor, Point, Role, Scene, Weight};
 use crate::text::Ruler;
@@ -13,8 +13,14 @@ const MOST_COLUMN: f32 = 172.0;
 const ROW: f32 = 54.0;
 /// Above the first row and below the last.
 const EDGE: f32 = 5.0;
+/// Between the words of one row and of the next.
+const BETWEEN: f32 = 10.0;
 /// Names grow at most so much.
 const MOST_LARGER: f32 = 2.0;
+/// Smaller than this they can't be read at arm's length.
+const LEAST_LABEL: f32 = 11.0;
+/// Lines of a name: enough for the longest in the languages there are.
+const MOST_LINES: usize = 6;
 /// From the left edge of a column to the line its symbols stand on.
 const STEM: f32 = 27.0;
 /// From that line to the words.
@@ -26,7 +32,8 @@ const LEAST_RING: f64 = 0.05;
 
 struct Sheet {
     column: f32,
-    row: f32,
+    /// Where each row begins, and where the last one ends.
+    rows: Vec<f32>,
     /// Type size of the names: larger where there is room.
     label: f32,
 }
@@ -40,12 +47,21 @@ impl Sheet {
     fn centre(&self, cell: Cell) -> Point {
         at(
             cell.column as f32 * self.column + STEM,
-            self.row / 2.0 + EDGE + cell.row as f32 * self.row,
+            f32::midpoint(self.top(cell.row), self.top(cell.row + 1)),
         )
+    }
+
+    fn top(&self, row: usize) -> f32 {
+        self.rows.get(row).copied().unwrap_or_default()
+    }
+
+    fn leading(&self) -> f32 {
+        self.label + 2.0
     }
 }
 
-/// The size of the names: as much larger as is asked for and lets each word fit its place whole.
+/// The size of the names: as much larger as is asked for and lets each word fit its place whole; smaller than usual
+/// only where even a syllable would not fit.
 fn label_size(map: &CircuitMap, usual: f32, room: f32) -> f32 {
     let asked = if map.larger.is_finite() {
         map.larger.clamp(1.0, MOST_LARGER)
@@ -53,9 +69,55 @@ fn label_size(map: &CircuitMap, usual: f32, room: f32) -> f32 {
         1.0
     };
     let ruler = Ruler::of(Weight::Bold, usual);
-    let words = map.parts.iter().flat_map(|part| part.label.split_whitespace());
-    let longest = words.map(|word| ruler.width(word)).fold(1.0, f32::max);
-    usual * asked.min(room / longest).max(1.0)
+    let widest = |of: &dyn Fn(&str) -> f32| map.parts.iter().map(|part| of(&part.label)).fold(1.0, f32::max);
+    let word = widest(&|label| {
+        label
+            .split_whitespace()
+            .map(|word| ruler.width(word))
+            .fold(0.0, f32::max)
+    });
+    let piece = widest(&|label| widest_piece(label, &map.language, &ruler));
+    let least = (LEAST_LABEL / usual).min(1.0);
+    usual * asked.min(room / word).max((room / piece).clamp(least, 1.0))
+}
+
+/// The lines of a part's name, and of the number under it.
+fn lines(map: &CircuitMap, sheet: &Sheet, part: &MapPart) -> Vec<String> {
+    let weight = if part.in_test {
+        Weight::Bold
+    } else {
+        Weight::Regular
+    };
+    let place = Place {
+        language: &map.language,
+        weight,
+        size: sheet.label,
+        width: sheet.words(),
+        lines: MOST_LINES,
+    };
+    place.wrapped(&part.label)
+}
+
+fn number(part: &MapPart) -> Option<&Suspicion> {
+    part.suspicion.as_ref().filter(|s| s.share >= LEAST_SHARE)
+}
+
+/// Where the rows begin: each as high as the longest name in it.
+fn rows(map: &CircuitMap, grid: &Grid, sheet: &Sheet, least: f32) -> Vec<f32> {
+    let mut heights = vec![least; grid.rows.max(1)];
+    for (part, cell) in map.parts.iter().zip(&grid.cells) {
+        let count = lines(map, sheet, part).len() + usize::from(number(part).is_some());
+        if let Some(height) = heights.get_mut(cell.row) {
+            *height = height.max(count as f32 * sheet.leading() + BETWEEN);
+        }
+    }
+    let mut top = EDGE;
+    let mut tops = vec![top];
+    for height in heights {
+        top += height;
+        tops.push(top);
+    }
+    tops
 }
 
 /// Draws the map on its grid.
@@ -64,11 +126,11 @@ pub(crate) fn draw(map: &CircuitMap, grid: &Grid) -> Scene {
     let usual = if grid.columns <= 2 { 15.0 } else { 13.0 };
     let mut sheet = Sheet {
         column: (width / grid.columns as f32).min(MOST_COLUMN),
-        row: ROW,
+        rows: Vec::new(),
         label: usual,
     };
     sheet.label = label_size(map, usual, sheet.words());
-    sheet.row = ROW * sheet.label / usual;
+    sheet.rows = rows(map, grid, &sheet, ROW * (sheet.label / usual).max(1.0));
     let mut sketch = Sketch::new();
     let testing = map.parts.iter().any(|p| p.in_test);
     for link in &map.links {
@@ -78,9 +140,10 @@ pub(crate) fn draw(map: &CircuitMap, grid: &Grid) -> Scene {
         }
     }
     for (part, cell) in map.parts.iter().zip(&grid.cells) {
-        draw_part(&mut sketch, &sheet, part, *cell, testing);
+        draw_part(&mut sketch, &sheet, map, (part, *cell), testing);
     }
-    sketch.finish(width, EDGE * 2.0 + grid.rows.max(1) as f32 * sheet.row, &map.alt)
+    let bottom = sheet.top(grid.rows.max(1));
+    sketch.finish(width, bottom + EDGE, &map.alt)
 }
 
 fn line(sketch: &mut Sketch, sheet: &Sheet, grid: &Grid, parts: &[MapPart], (from, to): (usize, usize)) {
@@ -125,11 +188,12 @@ fn line(sketch: &mut Sketch, sheet: &Sheet, grid: &Grid, parts: &[MapPart], (fro
         Role::Electric
     };
     let width = if first.in_test && second.in_test { 6.0 } else { 2.5 };
-    let bend = if upper.row < lower.row {
-        b.y - sheet.row / 2.0
+    // Lines turn where a row begins, where no words stand.
+    let bend = sheet.top(if upper.row < lower.row {
+        lower.row
     } else {
-        a.y + sheet.row / 2.0
-    };
+        upper.row + 1
+    });
     let points = if upper.column == lower.column {
         vec![a, b]
     } else {
@@ -138,7 +202,13 @@ fn line(sketch: &mut Sketch, sheet: &Sheet, grid: &Grid, parts: &[MapPart], (fro
     sketch.line(&points, solid(width, role));
 }
 
-fn draw_part(sketch: &mut Sketch, sheet: &Sheet, part: &MapPart, cell: Cell, testing: bool) {
+fn draw_part(
+    sketch: &mut Sketch,
+    sheet: &Sheet,
+    map: &CircuitMap,
+    (part, cell): (&MapPart, Cell),
+    testing: bool,
+) {
     let centre = sheet.centre(cell);
     let aside = testing && !part.in_test;
     let suspicion = part.suspicion.as_ref().filter(|s| s.share >= LEAST_RING);
@@ -166,42 +236,38 @@ fn draw_part(sketch: &mut Sketch, sheet: &Sheet, part: &MapPart, cell: Cell, tes
             &point.mark,
         );
     }
-    words(sketch, sheet, part, centre, ink);
-    let corner = at(centre.x - STEM, centre.y - sheet.row / 2.0);
-    sketch.region(&part.id, corner, sheet.column, sheet.row, &part.spoken);
+    words(sketch, sheet, map, part, (centre, ink));
+    let (top, bottom) = (sheet.top(cell.row), sheet.top(cell.row + 1));
+    let corner = at(centre.x - STEM, top);
+    sketch.region(&part.id, corner, sheet.column, bottom - top, &part.spoken);
 }
 
-/// The label beside the symbol and the number under it, three lines at most.
-fn words(sketch: &mut Sketch, sheet: &Sheet, part: &MapPart, centre: Point, role: Role) {
+/// The name beside the symbol and the number under it.
+fn words(
+    sketch: &mut Sketch,
+    sheet: &Sheet,
+    map: &CircuitMap,
+    part: &MapPart,
+    (centre, role): (Point, Role),
+) {
     let left = centre.x + WORDS;
-    let leading = sheet.label + 2.0;
     let weight = if part.in_test {
         Weight::Bold
     } else {
         Weight::Regular
     };
-    let number = part.suspicion.as_ref().filter(|s| s.share >= LEAST_SHARE);
-    let lines = wrapped(
-        &part.label,
-        weight,
-        sheet.label,
-        sheet.words(),
-        if number.is_some() { 2 } else { 3 },
-    );
+    let number = number(part);
+    let lines = lines(map, sheet, part);
     let count = lines.len() + usize::from(number.is_some());
-    let mut y = centre.y + 4.5 * sheet.row / ROW - (count.max(1) - 1) as f32 * leading / 2.0;
-    for line in &lines {
+    let mut y = centre.y + 0.35 * sheet.label - (count.max(1) - 1) as f32 * sheet.leading() / 2.0;
+    let mut write = |weight, role, line: &str| {
         sketch.text(at(left, y), Anchor::Start, sheet.label, weight, role, line);
-        y += leading;
+        y += sheet.leading();
+    };
+    for line in &lines {
+        write(weight, role, line);
     }
     if let Some(number) = number {
-        sketch.text(
-            at(left, y),
-            Anchor::Start,
-            sheet.label,
-            Weight::Bold,
-            Role::Needle,
-            &number.text,
-        );
+        write(Weight::Bold, Role::Needle, &number.text);
     }
 }

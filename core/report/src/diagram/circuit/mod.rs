@@ -10,6 +10,8 @@ use crate::scene::Scene;
 /// What the map shows. All words are final and in the person's language.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct CircuitMap {
+    /// BCP 47 tag of the language of the words: names are broken by its rules.
+    pub language: String,
     /// Alternative text of the whole drawing.
     pub alt: String,
     /// Parts; the order among equals decides who stands left.

@@ -12,8 +12,11 @@ import androidx.compose.ui.test.junit4.createAndroidComposeRule
 import androidx.compose.ui.unit.Density
 import holdfast.core.Body
 import holdfast.core.Direction
+import holdfast.core.FormItem
+import holdfast.core.FormScreen
 import holdfast.core.Item
 import holdfast.core.Live
+import holdfast.core.MeterScreen
 import holdfast.core.TestStage
 import holdfast.ui.ScreenView
 import holdfast.ui.theme.HoldfastTheme
@@ -98,21 +101,36 @@ class LanguagesTest {
             Golden.keep("languages/$locale-$larger-${light.name.lowercase()}-${scene.name}", picture(rule.activity))
         }
         val rightToLeft = scene.screen.direction == Direction.RIGHT_TO_LEFT
-        // On the map German compounds are longer than their places and are cut with a mark: README, what it does not do.
-        val shortened = if (locale == "de-DE") emptyList() else shortened(scene)
-        val all = shortened + rule.outOfReach() + rule.cutOff() + rule.unheard(rightToLeft) + unannounced(scene)
+        val all = shortened(scene) + rule.outOfReach() + rule.cutOff() + rule.unheard(rightToLeft) + unannounced(scene)
         return all.map { "$locale ${scene.name} $larger: $it" }
     }
 
-    /** Words of the circuit's map that the core had no room for. */
+    /** Words of a drawing that the core had no room for. */
     private fun shortened(scene: Told): List<String> = when (val body = scene.screen.body) {
         is Body.Overview -> listOf(body.overview.map)
         is Body.Finding -> listOf(body.finding.map)
         is Body.LookOver -> listOf(body.look.map)
-        is Body.Test -> listOfNotNull(body.test.picture)
+        is Body.Test -> listOfNotNull(body.test.picture, (body.test.stage as? TestStage.Result)?.chart)
         is Body.Hold -> listOf(body.hold.gauge)
+        is Body.Meter -> drawings(body.meter)
+        is Body.Vibration -> drawings(body.meter)
+        is Body.YesNo -> listOfNotNull(body.ask.picture)
+        is Body.Repaired -> listOfNotNull(body.repair.chart)
+        is Body.Vehicle -> pictures(body.form)
+        is Body.Prepare -> pictures(body.form)
         else -> emptyList()
     }.flatMap { it.items.filterIsInstance<Item.Text>() }.map { it.text }.filter { it.endsWith('…') }.map { "'$it' is shortened" }
+
+    private fun drawings(meter: MeterScreen) = listOfNotNull(meter.picture, meter.map, meter.band)
+
+    /** Drawings of a form, those of its choices too. */
+    private fun pictures(form: FormScreen) = form.sections.flatMap { it.items }.flatMap { item ->
+        when (item) {
+            is FormItem.Picture -> listOf(item.scene)
+            is FormItem.Options -> item.choice.options.mapNotNull { it.picture }
+            else -> emptyList()
+        }
+    }
 
     /** What a person has to hear without asking: what a hold wants now, what came out, what went wrong. */
     private fun unannounced(scene: Told): List<String> {
