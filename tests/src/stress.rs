@@ -96,7 +96,7 @@ fn begin(writer: &mut Writer) -> Result<()> {
             phrases: vec!["shake_idle".into(), "clunk".into()],
             note: "It shakes. ".repeat(910).trim().to_owned(),
         }),
-        Payload::Circuit(CircuitStated(json!(CIRCUIT))),
+        Payload::Circuit(CircuitStated::of(json!(CIRCUIT))),
         Payload::Instruments(instruments()?),
         Payload::Place(Placed {
             altitude_m: Some(120.0),

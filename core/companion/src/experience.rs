@@ -113,7 +113,7 @@ mod tests {
             software: String::new(),
         };
         let entries = [
-            Payload::Circuit(CircuitStated(TEMPLATE.into())),
+            Payload::Circuit(CircuitStated::of(TEMPLATE.into())),
             Payload::Closed(finding),
         ];
         for payload in entries {

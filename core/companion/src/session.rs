@@ -436,12 +436,24 @@ pub(crate) enum Stage {
         reading: serde_json::Value,
         /// The hold it comes from.
         going: Option<crate::flow::hold::Running>,
+        /// When it was entered.
+        #[serde(default)]
+        taken: Option<Taken>,
     },
     /// The result.
     Result {
         /// A hold that can still be gone on with.
         going: Option<crate::flow::hold::Running>,
     },
+}
+
+/// When something was entered.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub(crate) struct Taken {
+    /// Ms since 1970-01-01T00:00Z.
+    pub at_ms: i64,
+    /// Local time's offset from UTC then, minutes.
+    pub offset_min: i32,
 }
 
 /// Values in hand.

@@ -23,7 +23,7 @@ pub(crate) fn circuit(log: &JobState) -> Option<(CircuitChoice, Circuit)> {
     let built = |choice: CircuitChoice| Circuit::build(&choice).ok().map(|circuit| (choice, circuit));
     log.circuit
         .as_ref()
-        .and_then(|stated| serde_json::from_value::<CircuitChoice>(stated.0.clone()).ok())
+        .and_then(|stated| serde_json::from_value::<CircuitChoice>(stated.choice.clone()).ok())
         .and_then(built)
         .or_else(|| built(CircuitChoice::Template(COMMONEST.to_owned())))
 }

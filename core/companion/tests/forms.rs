@@ -146,7 +146,7 @@ fn a_volume_typed_is_logged_on_leaving_and_one_out_of_range_is_not() {
     let mount = circuit.component(&"front_mount".into()).expect("the mount");
     assert!((mount.volume_cm3 - 91.5).abs() < 1e-9);
     phone.send(Action::Go { to: Place::Circuit });
-    assert_eq!(field(&phone, &volume).value, "91.5");
+    assert_eq!(field(&phone, &volume).value, "91,5", "as it was typed");
 }
 
 #[test]

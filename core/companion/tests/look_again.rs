@@ -46,10 +46,12 @@ fn follow(phone: &mut Phone) {
     );
     assert!(!overview.next.why.is_empty());
     phone.send(overview.next.go.action);
-    let TestStage::Question { text, .. } = phone.stage() else {
+    let TestStage::Question { text, entered, .. } = phone.stage() else {
         panic!("{:?}", phone.stage())
     };
     assert!(text.contains('%'), "how likely it is a slip: {text}");
+    assert_eq!(entered.lines, ["Needle rises and stays"], "what was said");
+    assert_eq!(entered.taken.len(), 1, "when, and no instrument: {entered:?}");
 }
 
 fn is_asked_about(phone: &Phone) -> bool {

@@ -26,10 +26,19 @@ fn kilopascals_typed_as_inches_are_asked_about_once_and_kept_if_confirmed() {
     phone.begin_test("source");
     phone.type_in(answer("gauge"), "64");
     phone.send(Action::Confirm);
-    let TestStage::Question { text, .. } = phone.stage() else {
+    let TestStage::Question { text, entered, .. } = phone.stage() else {
         panic!("{:?}", phone.screen().body)
     };
     assert!(!text.is_empty());
+    assert!(
+        entered.lines[0].ends_with("64\u{a0}inHg"),
+        "as typed: {entered:?}"
+    );
+    assert!(
+        entered.taken[0].starts_with("Gauge 0–100\u{a0}inHg"),
+        "{entered:?}"
+    );
+    assert!(entered.taken[1].starts_with("Entered "), "{entered:?}");
     phone.send(Action::ChangeReading);
     assert!(matches!(phone.screen().body, Body::Meter { .. }));
     phone.send(Action::Confirm);

@@ -50,7 +50,7 @@ impl Example {
             phrases: vec!["shake_idle".into()],
             note: "It shakes so much at the lights that the mirror blurs.".into(),
         }));
-        example.log(Payload::Circuit(CircuitStated(choice)));
+        example.log(Payload::Circuit(CircuitStated::of(choice)));
         example.log(Payload::Place(Place {
             altitude_m: Some(0.0),
             air_c: Some(20.0),

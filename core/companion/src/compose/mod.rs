@@ -8,6 +8,7 @@ mod band;
 mod connector;
 #[cfg(test)]
 mod customer_tests;
+mod entered;
 #[cfg(test)]
 mod example;
 mod finding;
@@ -33,6 +34,7 @@ mod time;
 pub(crate) use approval::proposed;
 pub(crate) use band::band;
 pub(crate) use connector::{connector, lead_lines};
+pub(crate) use entered::entered;
 pub(crate) use finding::finding;
 pub(crate) use hold::{before_and_after, dial};
 pub(crate) use log::log_rows;
@@ -44,5 +46,6 @@ pub(crate) use overview::{LIKELY, cause_words, overview};
 pub(crate) use photo::{Boxes, LEADS, STYLES, blur_boxes, look_of, marked_scene, photo_marks, photo_scene};
 pub(crate) use repaired::repaired_sentence;
 pub(crate) use report::{CSV, ReportWishes, readings_csv, report};
+pub(crate) use stated::figure_key;
 pub(crate) use test::{brief, not_offered, result, test_args};
 pub(crate) use time::{date_and_time, day_in_file_name};

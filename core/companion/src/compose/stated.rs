@@ -1,22 +1,23 @@
 //! What was stated of place, limit, instruments and vehicle, in words.
 
-use holdfast_diagnose::CircuitChoice;
-use holdfast_joblog::{CircuitStated, Instruments, Limit, Place};
+use holdfast_diagnose::{CircuitChoice, ComponentId, CustomCircuit};
+use holdfast_joblog::{CircuitStated, Instruments, Limit, Place, Typed};
 use holdfast_measure::PressureUnit;
 use serde_json::Value;
 
+use crate::protocol::FieldId;
 use crate::text::{Args, Texts, capital, kebab};
 
 /// The circuit: its template, and what was stated beyond it.
 #[must_use]
 pub(super) fn circuit_words(texts: &Texts, stated: &CircuitStated) -> String {
-    let Ok(choice) = serde_json::from_value::<CircuitChoice>(stated.0.clone()) else {
+    let Ok(choice) = serde_json::from_value::<CircuitChoice>(stated.choice.clone()) else {
         return texts.say_with("log-circuit", &Args::new().text("template", ""));
     };
     let template = texts.say(&format!("template-{}", choice.template()));
     let mut said = vec![texts.say_with("log-circuit", &Args::new().text("template", template))];
     let custom = choice.to_custom();
-    let properties = stated.0.as_object().into_iter().flatten();
+    let properties = stated.choice.as_object().into_iter().flatten();
     said.extend(properties.filter_map(|(name, value)| {
         let word = match value {
             Value::String(word) if word != "unknown" => word.as_str(),
@@ -37,46 +38,105 @@ pub(super) fn circuit_words(texts: &Texts, stated: &CircuitStated) -> String {
             &Args::new().text("label", label).text("value", value),
         ))
     }));
-    let mut figure = |label: String, number: f64, unit: &str| {
-        let args = Args::new()
-            .text("label", label)
-            .text("value", texts.figure(number, unit));
-        said.push(texts.say_with("reading-field", &args));
-    };
-    let of_part = |key: &str, part| texts.say_with(key, &Args::new().text("part", texts.part(part)));
-    for (part, cm3) in &custom.chamber_cm3 {
-        figure(of_part("circuit-volume", part), *cm3, "cm³");
-    }
-    for (part, m) in &custom.length_m {
-        figure(of_part("circuit-length", part), *m, "m");
-    }
-    let shared = [
-        (
-            "circuit-doubt",
-            custom.chamber_rel_sd.map(|share| share * 100.0),
-            "%",
-        ),
-        ("circuit-bore", custom.bore_mm, "mm"),
-        ("circuit-coil-low", custom.coil_ohm.map(|(low, _)| low), "Ω"),
-        ("circuit-coil-high", custom.coil_ohm.map(|(_, high)| high), "Ω"),
-        ("circuit-fuse", custom.fuse_a, "A"),
-    ];
-    for (key, number, unit) in shared {
-        if let Some(number) = number {
-            figure(texts.say(key), number, unit);
-        }
-    }
+    said.extend(figures(&custom).into_iter().map(|figure| {
+        let label = match &figure.part {
+            Some(part) => texts.say_with(figure.label, &Args::new().text("part", texts.part(part))),
+            None => texts.say(figure.label),
+        };
+        let key = figure_key(&figure.field).unwrap_or_default();
+        let value =
+            as_typed(texts, &stated.typed, &key).unwrap_or_else(|| texts.figure(figure.number, figure.unit));
+        texts.say_with(
+            "reading-field",
+            &Args::new().text("label", label).text("value", value),
+        )
+    }));
     said.join("; ")
+}
+
+/// A figure that was stated of a circuit.
+struct CircuitFigure {
+    field: FieldId,
+    label: &'static str,
+    part: Option<ComponentId>,
+    number: f64,
+    unit: &'static str,
+}
+
+fn figures(custom: &CustomCircuit) -> Vec<CircuitFigure> {
+    let of_part =
+        |(part, number): (&ComponentId, &f64), label, unit, field: fn(String) -> FieldId| CircuitFigure {
+            field: field(part.to_string()),
+            label,
+            part: Some(part.clone()),
+            number: *number,
+            unit,
+        };
+    let chambers = custom.chamber_cm3.iter().map(|it| {
+        of_part(it, "circuit-volume", "cm³", |component| FieldId::ChamberVolume {
+            component,
+        })
+    });
+    let lengths = custom.length_m.iter().map(|it| {
+        of_part(it, "circuit-length", "m", |component| FieldId::HoseLength {
+            component,
+        })
+    });
+    let doubt = custom.chamber_rel_sd.map(|share| share * 100.0);
+    let (low, high) = custom.coil_ohm.unzip();
+    let shared = [
+        (FieldId::ChamberDoubt, "circuit-doubt", doubt, "%"),
+        (FieldId::HoseBore, "circuit-bore", custom.bore_mm, "mm"),
+        (FieldId::CoilLow, "circuit-coil-low", low, "Ω"),
+        (FieldId::CoilHigh, "circuit-coil-high", high, "Ω"),
+        (FieldId::FuseRating, "circuit-fuse", custom.fuse_a, "A"),
+    ];
+    let shared = shared.into_iter().filter_map(|(field, label, number, unit)| {
+        let part = None;
+        number.map(|number| CircuitFigure {
+            field,
+            label,
+            part,
+            number,
+            unit,
+        })
+    });
+    chambers.chain(lengths).chain(shared).collect()
+}
+
+/// By which key the log has what was typed for a circuit's figure: where the figure stands in the stated circuit.
+#[must_use]
+pub(crate) fn figure_key(field: &FieldId) -> Option<String> {
+    Some(match field {
+        FieldId::ChamberVolume { component } => format!("chamber_cm3/{component}"),
+        FieldId::HoseLength { component } => format!("length_m/{component}"),
+        FieldId::ChamberDoubt => "chamber_rel_sd".to_owned(),
+        FieldId::HoseBore => "bore_mm".to_owned(),
+        FieldId::CoilLow => "coil_ohm/0".to_owned(),
+        FieldId::CoilHigh => "coil_ohm/1".to_owned(),
+        FieldId::FuseRating => "fuse_a".to_owned(),
+        _ => return None,
+    })
+}
+
+/// A figure as it was typed, with the unit it was typed in.
+fn as_typed(texts: &Texts, typed: &[Typed], key: &str) -> Option<String> {
+    let typed = typed.iter().find(|typed| typed.key == key)?;
+    Some(texts.with_unit(typed.text.trim(), &typed.unit))
 }
 
 /// Where the work is done, as far as stated.
 #[must_use]
 pub(super) fn place_words(texts: &Texts, place: &Place) -> String {
+    let typed = |key| as_typed(texts, &place.typed, key);
     let mut said = Vec::new();
     if let Some(metres) = place.altitude_m {
         said.push(texts.say_with(
             "log-altitude",
-            &Args::new().text("altitude", texts.altitude(metres)),
+            &Args::new().text(
+                "altitude",
+                typed("altitude_m").unwrap_or_else(|| texts.altitude(metres)),
+            ),
         ));
     }
     if let Some(kpa) = place.ambient_kpa {
@@ -96,7 +156,10 @@ pub(super) fn place_words(texts: &Texts, place: &Place) -> String {
     if let Some(celsius) = place.air_c {
         said.push(texts.say_with(
             "log-air",
-            &Args::new().text("temperature", texts.celsius(celsius)),
+            &Args::new().text(
+                "temperature",
+                typed("air_c").unwrap_or_else(|| texts.celsius(celsius)),
+            ),
         ));
     }
     if said.is_empty() {

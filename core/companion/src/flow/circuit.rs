@@ -16,11 +16,14 @@ use crate::companion::Companion;
 use crate::compose;
 use crate::error::ActError;
 use crate::flow::circuit_change::{PROPERTIES, fields, picked, shared_fields, with_typed};
+use crate::flow::circuit_typed::{logged, records};
 use crate::flow::parts::{entry, one_of, option, plain, primary, quiet, section, tap, words};
 use crate::flow::vehicle::{key, state_circuit};
+use crate::job::JobView;
 use crate::protocol::{Action, Body, FieldId, FormItem, FormScreen, Frame, Pick, Section};
 use crate::session::{At, CircuitDraft, NoticeAt, VehicleDraft};
 use crate::turn::Turn;
+use crate::typed::Typed;
 
 pub(super) fn act(
     core: &mut Companion,
@@ -35,19 +38,17 @@ pub(super) fn act(
             core.session.at = At::Circuit(draft);
         }
         Action::Pick { pick } => {
-            settle(core, &draft, turn)?;
-            core.session.at = At::Circuit(CircuitDraft::default());
             let Some(job) = &core.job else { return Ok(()) };
-            match picked(job.choice.to_custom(), &job.circuit, pick) {
-                Some(custom) if Circuit::build(&custom.clone().into()).is_ok() => {
-                    state_circuit(core, &CircuitChoice::from(custom), turn)?;
-                }
-                _ => {
-                    core.session.notice = Some(NoticeAt::Words {
-                        key: "circuit-cannot".to_owned(),
-                    })
-                }
+            let typed = with_typed(core, job.choice.to_custom(), &job.circuit, &draft.typed);
+            match picked(typed, &job.circuit, pick) {
+                Some(custom) => state(core, custom, &draft.typed, turn)?,
+                None => core.session.notice = Some(cannot()),
             }
+            // What can't be built is not logged; what was typed stays in hand.
+            core.session.at = At::Circuit(match core.session.notice {
+                Some(_) => draft,
+                None => CircuitDraft::default(),
+            });
         }
         Action::Confirm => {
             settle(core, &draft, turn)?;
@@ -69,13 +70,29 @@ pub(super) fn settle(
         return Ok(());
     }
     let custom = with_typed(core, job.choice.to_custom(), &job.circuit, &draft.typed);
-    if Circuit::build(&custom.clone().into()).is_err() {
-        core.session.notice = Some(NoticeAt::Words {
-            key: "circuit-cannot".to_owned(),
-        });
-        return Ok(());
+    state(core, custom, &draft.typed, turn)
+}
+
+fn cannot() -> NoticeAt {
+    NoticeAt::Words {
+        key: "circuit-cannot".to_owned(),
     }
-    state_circuit(core, &CircuitChoice::from(custom), turn)
+}
+
+/// Logs a circuit with what was typed for it; what can't be built stays out, and it is said.
+fn state(
+    core: &mut Companion,
+    custom: CustomCircuit,
+    typed: &Typed,
+    turn: &mut Turn<'_>,
+) -> Result<(), ActError> {
+    let choice = CircuitChoice::from(custom);
+    let (Some(job), Ok(circuit)) = (&core.job, Circuit::build(&choice)) else {
+        core.session.notice = Some(cannot());
+        return Ok(());
+    };
+    let typed = records(core, job, &circuit, typed);
+    state_circuit(core, &choice, typed, turn)
 }
 
 pub(super) fn screen(core: &Companion, draft: &CircuitDraft) -> (Frame, Body) {
@@ -83,9 +100,9 @@ pub(super) fn screen(core: &Companion, draft: &CircuitDraft) -> (Frame, Body) {
     if let Some(job) = &core.job {
         let map = compose::plain_map(&core.texts, &job.circuit);
         sections.push(section(String::new(), vec![FormItem::Picture { scene: map }]));
-        sections.push(part_section(core, &job.circuit, draft));
+        sections.push(part_section(core, job, draft));
         sections.push(property_section(core, &job.choice.to_custom(), &job.circuit));
-        sections.push(electric_section(core, &job.circuit, draft));
+        sections.push(electric_section(core, job, draft));
     }
     let form = FormScreen {
         sections,
@@ -94,10 +111,11 @@ pub(super) fn screen(core: &Companion, draft: &CircuitDraft) -> (Frame, Body) {
     (Frame::titled(core.say("circuit-title")), Body::Vehicle { form })
 }
 
-fn part_section(core: &Companion, circuit: &Circuit, draft: &CircuitDraft) -> Section {
+fn part_section(core: &Companion, job: &JobView, draft: &CircuitDraft) -> Section {
+    let circuit = &job.circuit;
     let mut items = vec![words(core.say("circuit-hint"))];
     for (field, stands) in fields(circuit) {
-        let mut drawn = field.field(core, &draft.typed, Some(stands));
+        let mut drawn = field.field(core, &draft.typed, logged(job, &field.id, stands));
         if let FieldId::ChamberVolume { component } | FieldId::HoseLength { component } = &field.id {
             drawn.label = core.say_with(
                 field.label,
@@ -166,7 +184,8 @@ fn yes_no(there: bool) -> &'static str {
     if there { "yes" } else { "no" }
 }
 
-fn electric_section(core: &Companion, circuit: &Circuit, draft: &CircuitDraft) -> Section {
+fn electric_section(core: &Companion, job: &JobView, draft: &CircuitDraft) -> Section {
+    let circuit = &job.circuit;
     let options = layouts()
         .iter()
         .map(|LayoutSummary { id, .. }| {
@@ -179,7 +198,11 @@ fn electric_section(core: &Companion, circuit: &Circuit, draft: &CircuitDraft) -
         .collect();
     let mut items = vec![one_of(core.say("circuit-layout"), options)];
     for (field, stands) in shared_fields(circuit) {
-        items.push(entry(field.field(core, &draft.typed, Some(stands))));
+        items.push(entry(field.field(
+            core,
+            &draft.typed,
+            logged(job, &field.id, stands),
+        )));
     }
     section(core.say("circuit-electric"), items)
 }

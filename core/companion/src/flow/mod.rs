@@ -9,6 +9,7 @@ mod brief;
 mod car_state;
 mod circuit;
 mod circuit_change;
+mod circuit_typed;
 mod costs;
 mod cues;
 mod finding;

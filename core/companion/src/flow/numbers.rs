@@ -2,7 +2,7 @@
 
 use holdfast_joblog::Typed as TypedRecord;
 use holdfast_measure::{
-    Bound, NumberError, Pressure, PressureUnit, QuantityError, parse_number, parse_vacuum,
+    Bound, EverydayUnit, NumberError, Pressure, PressureUnit, QuantityError, parse_number, parse_vacuum,
 };
 
 use crate::companion::Companion;
@@ -10,6 +10,34 @@ use crate::protocol::{Field, FieldId, Keys};
 use crate::text::Args;
 use crate::typed::Typed;
 use crate::units::TypedAs;
+
+/// What the log has of a field.
+#[derive(Debug, Clone, Copy, Default)]
+pub(crate) struct Logged<'a> {
+    /// The figure as it is stored.
+    pub figure: Option<f64>,
+    /// What was typed for it, if that is known.
+    pub record: Option<&'a TypedRecord>,
+}
+
+impl<'a> Logged<'a> {
+    /// A figure with what was typed for it, found by its key.
+    pub(crate) fn with(figure: Option<f64>, records: &'a [TypedRecord], key: &str) -> Self {
+        Self {
+            figure,
+            record: records.iter().find(|record| record.key == key),
+        }
+    }
+}
+
+impl From<Option<f64>> for Logged<'_> {
+    fn from(figure: Option<f64>) -> Self {
+        Self { figure, record: None }
+    }
+}
+
+/// Figures nearer than this are the same one, converted there and back.
+const SAME: f64 = 1e-9;
 
 /// A number that can be typed: its field, its label's key and its range.
 #[derive(Clone)]
@@ -24,11 +52,34 @@ pub(crate) struct NumberField {
 
 impl NumberField {
     /// What stands in the field: typed, else as it was logged.
-    fn shown(&self, core: &Companion, typed: &Typed, logged: Option<f64>) -> String {
-        typed.get(&self.id).map_or_else(
-            || logged.map_or_else(String::new, |x| plain(core, self.as_typed(core).typed(x))),
-            str::to_owned,
-        )
+    fn shown(&self, core: &Companion, typed: &Typed, logged: Logged<'_>) -> String {
+        let as_logged = || match logged.figure {
+            Some(figure) => logged
+                .record
+                .filter(|record| self.still_says(core, record, figure))
+                .map_or_else(
+                    || plain(core, self.as_typed(core).typed(figure)),
+                    |record| record.text.clone(),
+                ),
+            None => String::new(),
+        };
+        typed.get(&self.id).map_or_else(as_logged, str::to_owned)
+    }
+
+    /// Whether what was typed then would be typed the same way now and give the figure that was logged.
+    fn still_says(&self, core: &Companion, record: &TypedRecord, logged: f64) -> bool {
+        record.unit == self.as_typed(core).bound.unit && self.says(core, record, logged)
+    }
+
+    /// Whether what was typed, in the unit it was typed in, is this figure.
+    pub(crate) fn says(&self, core: &Companion, record: &TypedRecord, figure: f64) -> bool {
+        let unit = EverydayUnit::from_symbol;
+        let stored =
+            kept(core, &record.text).map(|typed| match (unit(&record.unit), unit(self.bound.unit)) {
+                (Some(from), Some(to)) => from.convert(typed, to),
+                _ => typed,
+            });
+        stored.is_some_and(|stored| (stored - figure).abs() <= figure.abs() * SAME)
     }
 
     /// The range in the unit it is typed in.
@@ -37,7 +88,8 @@ impl NumberField {
     }
 
     /// The field as it is drawn.
-    pub(crate) fn field(&self, core: &Companion, typed: &Typed, logged: Option<f64>) -> Field {
+    pub(crate) fn field<'a>(&self, core: &Companion, typed: &Typed, logged: impl Into<Logged<'a>>) -> Field {
+        let logged = logged.into();
         let value = self.shown(core, typed, logged);
         let bound = self.as_typed(core).bound;
         let problem = match read(core, &bound, &value) {

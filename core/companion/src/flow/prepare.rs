@@ -16,7 +16,7 @@ use holdfast_measure::Bound;
 
 use crate::companion::Companion;
 use crate::error::ActError;
-use crate::flow::numbers::NumberField;
+use crate::flow::numbers::{Logged, NumberField};
 use crate::flow::parts::{any_of, entry, option, primary, section, words};
 use crate::protocol::{
     Acknowledgement, Action, Body, Caution, FieldId, FormItem, FormScreen, Frame, Pick, Section, Signal,
@@ -363,7 +363,9 @@ fn place_section(core: &Companion, draft: &PrepareDraft) -> Section {
         .as_ref()
         .and_then(|job| job.log.place.clone())
         .unwrap_or_default();
-    let mut ambient = AMBIENT.field(core, &draft.typed, draft.barometer_kpa.or(there.ambient_kpa));
+    let logged = |figure, key| Logged::with(figure, &there.typed, key);
+    let ambient_kpa = draft.barometer_kpa.or(there.ambient_kpa);
+    let mut ambient = AMBIENT.field(core, &draft.typed, logged(ambient_kpa, "ambient_kpa"));
     let found = draft.typed.get(&FieldId::Ambient).is_none() && draft.barometer_kpa.is_some();
     if found {
         ambient.hint = core.say("prepare-ambient-found");
@@ -372,9 +374,9 @@ fn place_section(core: &Companion, draft: &PrepareDraft) -> Section {
         core.say("prepare-place"),
         vec![
             words(core.say("prepare-place-hint")),
-            entry(ALTITUDE.field(core, &draft.typed, there.altitude_m)),
+            entry(ALTITUDE.field(core, &draft.typed, logged(there.altitude_m, "altitude_m"))),
             entry(ambient),
-            entry(AIR.field(core, &draft.typed, there.air_c)),
+            entry(AIR.field(core, &draft.typed, logged(there.air_c, "air_c"))),
         ],
     )
 }

@@ -12,12 +12,13 @@ use holdfast_joblog::{
 };
 
 use crate::companion::Companion;
+use crate::compose;
 use crate::error::ActError;
 use crate::flow::hold::Running;
 use crate::flow::parts::{plain, primary};
 use crate::flow::{amend, places};
 use crate::protocol::{Action, Body, Buzz, TestScreen, TestStage};
-use crate::session::{At, Purpose, Questioned, Stage, TestAt};
+use crate::session::{At, Purpose, Questioned, Stage, Taken, TestAt};
 use crate::situation;
 use crate::turn::Turn;
 
@@ -68,6 +69,10 @@ pub(super) fn hand_in(
                 back: Box::new(at.stage.clone()),
                 reading,
                 going: handed.hold,
+                taken: Some(Taken {
+                    at_ms: turn.clock.wall_ms,
+                    offset_min: turn.clock.offset_min,
+                }),
             };
             core.session.at = At::Test(TestAt {
                 stage,
@@ -156,6 +161,10 @@ pub(super) fn to_look_again(core: &Companion, test: &TestId) -> Option<TestAt> {
         back: Box::new(amend::stage(core, &spec, reading, &entry)),
         reading: serde_json::to_value(job.logged(&entry)?).ok()?,
         going: None,
+        taken: Some(Taken {
+            at_ms: behind.at_ms,
+            offset_min: behind.offset_min,
+        }),
     };
     Some(TestAt {
         questioned: Questioned::Yes,
@@ -179,7 +188,10 @@ pub(super) fn answer(
     action: Action,
     turn: &mut Turn<'_>,
 ) -> Result<(), ActError> {
-    let Stage::Question { back, reading, going } = at.stage.clone() else {
+    let Stage::Question {
+        back, reading, going, ..
+    } = at.stage.clone()
+    else {
         return Ok(());
     };
     match action {
@@ -201,10 +213,12 @@ pub(super) fn answer(
     }
 }
 
-pub(super) fn body(core: &Companion, at: &TestAt, reading: &serde_json::Value) -> Body {
-    let slip = core.job.as_ref().and_then(|job| {
-        let record: ReadingRecord = serde_json::from_value(reading.clone()).ok()?;
-        let reading = situation::reading(&record)?;
+pub(super) fn body(core: &Companion, at: &TestAt, reading: &serde_json::Value, taken: Option<Taken>) -> Body {
+    let record: Option<ReadingRecord> = serde_json::from_value(reading.clone()).ok();
+    let (Some(job), Some(record)) = (&core.job, record) else {
+        return core.nothing();
+    };
+    let slip = situation::reading(&record).and_then(|reading| {
         let earlier: Vec<Reading> = job.done.iter().map(|(reading, _)| reading.clone()).collect();
         question(&job.circuit, &job.situation, &earlier, &reading)
     });
@@ -221,7 +235,12 @@ pub(super) fn body(core: &Companion, at: &TestAt, reading: &serde_json::Value) -
         buttons.push(plain(core.say("result-redo"), Action::RedoTest));
     }
     let place = core.test_words(&at.test, "place");
-    let stage = TestStage::Question { text, buttons };
+    let entered = compose::entered(&core.texts, job, &record, taken);
+    let stage = TestStage::Question {
+        text,
+        entered,
+        buttons,
+    };
     Body::Test {
         test: TestScreen {
             picture: None,

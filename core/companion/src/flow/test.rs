@@ -187,7 +187,7 @@ pub(super) fn screen(core: &Companion, at: &TestAt) -> (Frame, Body) {
         Stage::Ask { said } => ask::body(core, &spec, said),
         Stage::Look { seen } => look::body(core, seen),
         Stage::Amend(figures) => amend::body(core, figures),
-        Stage::Question { reading, .. } => reading::body(core, at, reading),
+        Stage::Question { reading, taken, .. } => reading::body(core, at, reading, *taken),
         Stage::Result { going } => result::body(core, at, &spec, going.as_ref()),
     };
     (Frame::titled(title), body)

@@ -10,7 +10,7 @@
 
 use holdfast_diagnose::{CircuitChoice, templates};
 use holdfast_joblog::vin::{self, VinCheck};
-use holdfast_joblog::{CircuitStated, Complaint, Payload, Vehicle};
+use holdfast_joblog::{CircuitStated, Complaint, Payload, Typed as TypedRecord, Vehicle};
 use holdfast_measure::EverydayUnit;
 
 use crate::companion::Companion;
@@ -46,7 +46,7 @@ pub(super) fn act(
         Action::Pick {
             pick: Pick::Template { id },
         } => {
-            state_circuit(core, &CircuitChoice::Template(id), turn)?;
+            state_circuit(core, &CircuitChoice::Template(id), Vec::new(), turn)?;
         }
         Action::Pick {
             pick: Pick::Profile { id },
@@ -78,20 +78,24 @@ fn toggle(picked: &mut Vec<String>, id: String) {
     }
 }
 
-/// Logs a circuit, unless it is the one that stands already.
+/// Logs a circuit and what was typed for its figures, unless it is the one that stands already.
 pub(crate) fn state_circuit(
     core: &mut Companion,
     choice: &CircuitChoice,
+    typed: Vec<TypedRecord>,
     turn: &mut Turn<'_>,
 ) -> Result<(), ActError> {
-    let json = serde_json::to_value(choice)?;
+    let stated = CircuitStated {
+        choice: serde_json::to_value(choice)?,
+        typed,
+    };
     let stands = core
         .job
         .as_ref()
         .and_then(|job| job.log.circuit.as_ref())
-        .is_some_and(|there| there.0 == json);
+        .is_some_and(|there| *there == stated);
     if !stands {
-        core.append(Payload::Circuit(CircuitStated(json)), turn);
+        core.append(Payload::Circuit(stated), turn);
     }
     Ok(())
 }

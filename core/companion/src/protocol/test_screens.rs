@@ -43,6 +43,8 @@ pub enum TestStage {
     Question {
         /// What is odd and the likely slip.
         text: String,
+        /// The reading it is about, to be held against the instrument.
+        entered: Entered,
         /// Keep or change.
         buttons: Vec<Button>,
     },
@@ -63,6 +65,18 @@ pub enum TestStage {
         /// Photos and other extras.
         extras: Vec<FormItem>,
     },
+}
+
+/// A reading as it was entered.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "ffi", derive(uniffi::Record))]
+pub struct Entered {
+    /// Says that this is what was entered.
+    pub label: String,
+    /// Each figure as it was typed, with its unit; each answer in words.
+    pub lines: Vec<String>,
+    /// The instrument and the time.
+    pub taken: Vec<String>,
 }
 
 /// One step of a test.

@@ -109,6 +109,8 @@ brief-unticked = { $count ->
 }
 brief-minutes = Etwa { $minutes }
 question-change = Noch einmal eingeben
+question-entered = Eingegeben wurde
+question-when = Eingegeben: { $when }
 question-keep = Es zeigt das wirklich
 result-on = Weiter
 result-to-report = Bericht

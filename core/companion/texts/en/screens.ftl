@@ -109,6 +109,8 @@ brief-unticked = { $count ->
 }
 brief-minutes = About { $minutes }
 question-change = Enter it again
+question-entered = You entered
+question-when = Entered { $when }
 question-keep = It really reads that
 result-on = Next
 result-to-report = Report

@@ -109,6 +109,8 @@ brief-unticked = { $count ->
 }
 brief-minutes = Unos { $minutes }
 question-change = Escribirlo otra vez
+question-entered = Esto se escribió
+question-when = Escrito: { $when }
 question-keep = De verdad marca eso
 result-on = Siguiente
 result-to-report = Informe

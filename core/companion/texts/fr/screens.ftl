@@ -109,6 +109,8 @@ brief-unticked = { $count ->
 }
 brief-minutes = Environ { $minutes }
 question-change = Saisir encore
+question-entered = Vous avez saisi
+question-when = Saisi : { $when }
 question-keep = Il affiche vraiment cela
 result-on = Suivant
 result-to-report = Rapport

@@ -91,7 +91,7 @@ payloads! {
     /// The complaint.
     Complaint(Complaint) = "complaint" v 1,
     /// The circuit as chosen and edited.
-    Circuit(CircuitStated) = "circuit" v 1,
+    Circuit(CircuitStated) = "circuit" v 2,
     /// Where the work is done.
     Place(Place) = "place" v 1,
     /// Gauge, hand pump and meter.

@@ -5,10 +5,26 @@ use serde_json::Value;
 
 use super::testing::Typed;
 
-/// The circuit as chosen and edited: the form that `holdfast-diagnose` reads, kept as it came.
+/// The circuit as chosen and edited.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[serde(transparent)]
-pub struct CircuitStated(pub Value);
+pub struct CircuitStated {
+    /// The form that `holdfast-diagnose` reads, figures in SI units and their decimal parts, kept as it came.
+    pub choice: Value,
+    /// What was typed for its figures, by where they stand in `choice`, such as `length_m/front_hose`.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub typed: Vec<Typed>,
+}
+
+impl CircuitStated {
+    /// A circuit of whose figures none was typed.
+    #[must_use]
+    pub fn of(choice: Value) -> Self {
+        Self {
+            choice,
+            typed: Vec::new(),
+        }
+    }
+}
 
 /// Where the work is done. Left out: not known.
 #[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]

@@ -1,6 +1,6 @@
 //! Older bodies are read as if they had been written today: one step a version, rows are never rewritten.
 
-use serde_json::Value;
+use serde_json::{Value, json};
 
 /// One step: the body of `kind` in version `from` becomes that of version `from + 1`.
 pub(super) struct Step {
@@ -9,9 +9,15 @@ pub(super) struct Step {
     pub(super) change: fn(Value) -> Value,
 }
 
-/// All steps there are. Every payload is still in its first version, so there are none; the first change of a
-/// body's form adds its step here and a recorded body to `testdata/payloads`.
-pub(super) const STEPS: &[Step] = &[];
+/// All steps there are. A change of a body's form adds its step here and a recorded body to `testdata/payloads`.
+pub(super) const STEPS: &[Step] = &[
+    // The choice alone, until what was typed for its figures was kept beside it.
+    Step {
+        kind: "circuit",
+        from: 1,
+        change: |choice| json!({ "choice": choice }),
+    },
+];
 
 /// Takes a body of version `v` through all steps of its kind.
 pub(super) fn to_newest(steps: &[Step], kind: &str, v: u32, body: Value) -> Value {
@@ -27,7 +33,6 @@ pub(super) fn to_newest(steps: &[Step], kind: &str, v: u32, body: Value) -> Valu
 #[cfg(test)]
 mod tests {
     use super::*;
-    use serde_json::json;
 
     fn rename(mut body: Value, old: &str, new: &str) -> Value {
         if let Some(fields) = body.as_object_mut()

@@ -51,6 +51,19 @@ impl Place<'_> {
     }
 }
 
+/// The text in lines no wider than this, in a language that is not told: words stay whole where a line has room for them.
+pub(crate) fn wrapped(text: &str, weight: Weight, size: f32, width: f32, lines: usize) -> Vec<String> {
+    let language = "";
+    Place {
+        language,
+        weight,
+        size,
+        width,
+        lines,
+    }
+    .wrapped(text)
+}
+
 /// The widest piece of a text that is never broken, with its hyphen.
 pub(crate) fn widest_piece(text: &str, language: &str, ruler: &Ruler) -> f32 {
     let words = text.split_whitespace().flat_map(|word| pieces(word, language));
@@ -259,18 +272,6 @@ fn cut(line: String, ruler: &Ruler, width: f32) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-
-    fn wrapped(text: &str, weight: Weight, size: f32, width: f32, lines: usize) -> Vec<String> {
-        let language = "en";
-        Place {
-            language,
-            weight,
-            size,
-            width,
-            lines,
-        }
-        .wrapped(text)
-    }
 
     fn in_language(language: &str, text: &str, width: f32) -> Vec<String> {
         Place {

@@ -24,10 +24,11 @@ struct TestView: View {
             } foot: {
                 WideButton(start)
             }
-        case .question(let text, let buttons):
+        case .question(let text, let entered, let buttons):
             ScreenFrame(frame, key: key("question")) {
                 place
-                Words(text, style: .heading)
+                Words(text, style: .heading).announced(text)
+                EnteredView(entered: entered)
             } foot: {
                 WideButtons(buttons)
             }
@@ -61,6 +62,24 @@ struct TestView: View {
     private var place: some View {
         spot
         if let own = test.own { OwnPhotoView(own) }
+    }
+}
+
+/// A reading as it was entered, to be held against the instrument.
+private struct EnteredView: View {
+    let entered: Entered
+
+    @Environment(\.palette) private var palette
+
+    var body: some View {
+        Stack(spacing: Space.small) {
+            Words(entered.label, style: .strong)
+            ForEach(Array(entered.lines.enumerated()), id: \.offset) { _, line in Words(line, style: .heading) }
+            ForEach(Array(entered.taken.enumerated()), id: \.offset) { _, line in QuietWords(line) }
+        }
+        .padding(Space.margin)
+        .card(palette[.raised], frame: palette[.line], width: 2)
+        .accessibilityElement(children: .combine)
     }
 }
 

@@ -118,7 +118,7 @@ struct Person {
                 return .tap(try unwrapped(cannot.first { $0.action == refusal }, "a way not to do it"))
             }
             return tick(steps.flatMap(\.cautions)) ?? .tap(start)
-        case .question(_, let buttons):
+        case .question(_, _, let buttons):
             return .tap(try unwrapped(buttons.first { $0.action == .keepReading }, "a way to keep it"))
         case .result(_, _, _, _, _, let buttons, _):
             return .tap(try unwrapped(buttons.first, "a way on"))

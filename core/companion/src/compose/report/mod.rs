@@ -13,6 +13,7 @@ pub(in crate::compose) use customer::words;
 pub(crate) use readings::readings_csv;
 #[cfg(test)]
 pub(in crate::compose) use readings::rows as readings_rows;
+pub(in crate::compose) use record::{Instrument, instrument_of};
 
 use std::path::PathBuf;
 

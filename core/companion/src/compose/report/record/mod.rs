@@ -5,6 +5,7 @@ mod holds;
 mod results;
 
 pub(super) use results::{instrument, uncertainty};
+pub(in crate::compose) use results::{Instrument, instrument_of};
 
 use entries::entry_table;
 use holdfast_diagnose::{Answer, Outcome};

@@ -105,25 +105,42 @@ fn state_words(texts: &Texts, reading: &Reading) -> String {
 
 /// What a reading was taken with; which one it is, is said once, under the conditions.
 pub(in crate::compose::report) fn instrument(texts: &Texts, reading: &Reading) -> String {
-    let spec_unit = reading.unit().is_some();
-    texts.say(match &reading.answer {
-        Answer::Hold(_) => "instrument-name-gauge",
-        Answer::Look(_) | Answer::NotDone { .. } | Answer::NotAvailable => "instrument-name-person",
-        Answer::Values(_) if spec_unit => "instrument-name-gauge",
+    texts.say(match instrument_of(reading) {
+        Instrument::Gauge => "instrument-name-gauge",
+        Instrument::Meter => "instrument-name-meter",
+        Instrument::Phone => "instrument-name-phone",
+        Instrument::Person => "instrument-name-person",
+    })
+}
+
+/// What a reading is read with.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(in crate::compose) enum Instrument {
+    Gauge,
+    Meter,
+    Phone,
+    /// Eyes, ears and hands.
+    Person,
+}
+
+/// What a reading is read with, by what it holds.
+pub(in crate::compose) fn instrument_of(reading: &Reading) -> Instrument {
+    match &reading.answer {
+        Answer::Hold(_) => Instrument::Gauge,
+        Answer::Look(_) | Answer::NotDone { .. } | Answer::NotAvailable => Instrument::Person,
+        Answer::Values(_) if reading.unit().is_some() => Instrument::Gauge,
         Answer::Values(values) => {
-            let samples = values
-                .values()
-                .any(|value| matches!(value, Value::Samples { .. }));
-            let number = values
-                .values()
-                .any(|value| matches!(value, Value::Number(_) | Value::Open));
-            match (samples, is_electric(reading) && number) {
-                (true, _) => "instrument-name-phone",
-                (_, true) => "instrument-name-meter",
-                _ => "instrument-name-person",
+            let has = |wanted: fn(&Value) -> bool| values.values().any(wanted);
+            let figures = has(|value| matches!(value, Value::Number(_) | Value::Open));
+            if has(|value| matches!(value, Value::Samples { .. })) {
+                Instrument::Phone
+            } else if is_electric(reading) && figures {
+                Instrument::Meter
+            } else {
+                Instrument::Person
             }
         }
-    })
+    }
 }
 
 /// Whether a test is done with a meter.

@@ -3,6 +3,7 @@ package holdfast.ui.states
 import holdfast.core.Action
 import holdfast.core.Body
 import holdfast.core.CannotReason
+import holdfast.core.Entered
 import holdfast.core.FormItem
 import holdfast.core.Meaning
 import holdfast.core.OwnPhoto
@@ -55,6 +56,11 @@ internal val testStates = listOf(
                 "",
                 TestStage.Question(
                     "67 inHg is more vacuum than the air here allows. Is it 67 kPa on the gauge's other scale?",
+                    Entered(
+                        "You entered",
+                        listOf("67 inHg, 60 inHg after 20 s; 19 strokes"),
+                        listOf("Gauge 0–100 inHg, division 1, grade B, read to 0.5", "Entered November 25, 2026 at 9:10 AM"),
+                    ),
                     listOf(primary("Change it", Action.ChangeReading), plain("Keep 67 inHg", Action.KeepReading)),
                 ),
             ),

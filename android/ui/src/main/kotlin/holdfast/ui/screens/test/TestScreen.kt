@@ -30,7 +30,7 @@ fun TestBody(frame: Frame, test: TestScreen, send: (Action) -> Unit) {
             test.own?.let { OwnPhotoView(it) }
             when (stage) {
                 is TestStage.Brief -> Brief(stage, send)
-                is TestStage.Question -> Words(stage.text, style = Theme.type.heading)
+                is TestStage.Question -> Question(stage)
                 is TestStage.Result -> Unit
             }
         }
