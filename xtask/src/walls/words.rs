@@ -11,16 +11,17 @@ use anyhow::{Context, Result, bail};
 use crate::toolchain::files_under;
 
 /// Sources in which no sentence may stand, with their ending.
-const PLACES: [(&str, &str); 5] = [
+const PLACES: [(&str, &str); 6] = [
     ("android/ui/src/main/kotlin", ".kt"),
     ("android/app/src/main/kotlin", ".kt"),
+    ("android/desktop/src/main/kotlin", ".kt"),
     ("ios/App", ".swift"),
     ("ios/Sources/HoldfastKit", ".swift"),
     ("ios/Sources/HoldfastApp", ".swift"),
 ];
 
 /// What comes before words for programmers.
-const FOR_PROGRAMMERS: [&str; 8] = [
+const FOR_PROGRAMMERS: [&str; 9] = [
     "check(",
     "checkNotNull(",
     "require(",
@@ -29,6 +30,7 @@ const FOR_PROGRAMMERS: [&str; 8] = [
     "fatalError(",
     "precondition(",
     "@available(",
+    "println(",
 ];
 
 /// Every sentence found, with its place.
@@ -227,6 +229,7 @@ mod tests {
     #[test]
     fn words_for_programmers_are_left_alone() {
         assert_eq!(found("check(open) { \"the core is not open\" }"), [""; 0]);
+        assert_eq!(found("println(\"the report is made\")"), [""; 0]);
         assert_eq!(
             found("show(\"the core is not open\") // check("),
             ["the core is not open"]

@@ -1,6 +1,7 @@
 package holdfast.desktop
 
 import holdfast.core.Buzz
+import holdfast.core.buzzTimes
 import holdfast.ui.bridge.Answers
 import holdfast.ui.bridge.GaugeLook
 import holdfast.ui.bridge.Phone
@@ -8,28 +9,32 @@ import java.io.File
 import kotlinx.coroutines.flow.MutableStateFlow
 import kotlinx.coroutines.flow.StateFlow
 
-/** A phone played by this machine: files instead of camera and sharing, a line of words instead of voice and buzzing. */
+/** A phone played by this machine: files instead of camera and sharing, a line of text instead of voice and buzzing. */
 internal class DesktopPhone(private val dataFolder: File, private val files: FilePicker) : Phone {
     private val lineNow = MutableStateFlow("")
 
     /** Where answers go. */
     var answers: Answers? = null
 
-    /** What a phone would have said or done last. */
+    /** What a phone would have said last, or how it would have buzzed. */
     val line: StateFlow<String> = lineNow
 
-    override fun keepScreenOn() = tell("screen stays on")
+    override fun keepScreenOn() = Unit
 
-    override fun letScreenSleep() = tell("screen may sleep")
+    override fun letScreenSleep() = Unit
 
-    override fun buzz(pattern: Buzz) = tell("buzz: ${pattern.name.lowercase().replace('_', ' ')}")
+    /** A stroke for each time it shakes, as long as it does. */
+    override fun buzz(pattern: Buzz) {
+        val shakes = buzzTimes(pattern).filterIndexed { place, _ -> place % 2 == 0 }
+        tell(shakes.joinToString(" ") { "▪".repeat((it.toInt() / SHORT_MS).coerceIn(1, LONGEST)) })
+    }
 
-    override fun speak(text: String, language: String) = tell("says: $text")
+    override fun speak(text: String, language: String) = tell(text)
 
     override fun takePhoto() = pickPhoto()
 
     override fun pickPhoto() {
-        answers?.photo(files.open("Choose a photo")?.path)
+        answers?.photo(files.open()?.path)
     }
 
     override fun decodePicture(path: String) {
@@ -37,7 +42,7 @@ internal class DesktopPhone(private val dataFolder: File, private val files: Fil
     }
 
     override fun pickBundle() {
-        answers?.bundle(files.open("Choose a file with jobs")?.path)
+        answers?.bundle(files.open()?.path)
     }
 
     override fun readBarometer() {
@@ -56,12 +61,20 @@ internal class DesktopPhone(private val dataFolder: File, private val files: Fil
 
     override fun share(path: String, mime: String, title: String) {
         val from = dataFolder.resolve(path)
-        val to = files.save("Save $title as", from.name) ?: return
+        val to = files.save(title, from.name) ?: return
         from.copyTo(to, overwrite = true)
-        tell("saved: ${to.name}")
+        tell(to.name)
     }
 
     private fun tell(what: String) {
         lineNow.value = what
+    }
+
+    private companion object {
+        /** So long a shake is one sign. */
+        const val SHORT_MS = 100
+
+        /** Signs for the longest shake. */
+        const val LONGEST = 7
     }
 }

@@ -95,11 +95,11 @@ private fun DesktopScreens(model: HoldfastModel, phone: DesktopPhone) {
     }
 }
 
-/** What a phone would say or do, under the screen. */
+/** What a phone would say, and how it would buzz, under the screen. */
 @Composable
 private fun PhoneLine(phone: DesktopPhone) {
     val line by phone.line.collectAsState()
     Box(Modifier.fillMaxWidth().background(Theme.palette.ink).padding(horizontal = Space.margin, vertical = Space.hair)) {
-        Words(line.ifEmpty { "the phone is silent" }, style = Theme.type.small, colour = Theme.palette.paper)
+        Words(line.ifEmpty { "–" }, style = Theme.type.small, colour = Theme.palette.paper)
     }
 }

@@ -78,7 +78,7 @@ private const val SHORT_MS = 400L
 
 /** Always the same file. */
 private class Fixed(private val file: File) : FilePicker {
-    override fun open(title: String): File? = null
+    override fun open(): File? = null
 
     override fun save(title: String, name: String) = file
 }
