@@ -4,9 +4,11 @@ use std::path::{Path, PathBuf};
 
 use anyhow::{Context, Result};
 
-/// The checkout's root.
+/// The checkout's root: the one Cargo was called in, which need not be the one this was compiled in.
 pub fn root() -> Result<PathBuf> {
-    Path::new(env!("CARGO_MANIFEST_DIR"))
+    let here = std::env::var_os("CARGO_MANIFEST_DIR").map(PathBuf::from);
+    here.as_deref()
+        .unwrap_or_else(|| Path::new(env!("CARGO_MANIFEST_DIR")))
         .parent()
         .map(Path::to_path_buf)
         .context("xtask sits below the root")
