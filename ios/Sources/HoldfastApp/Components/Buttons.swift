@@ -13,8 +13,8 @@ struct WideButton: View {
     var body: some View {
         Stack(spacing: Space.hair) {
             switch button.weight {
-            case .primary: Tappable(button) { PrimaryFace(button: button) }
-            case .plain: Tappable(button) { PlainFace(button: button) }
+            case .primary: Tappable(button) { Face.primary(button) }
+            case .plain: Tappable(button) { Face.plain(button) }
             case .quiet: QuietButton(button)
             }
             if let why = button.whyNot { QuietWords(why).padding(.horizontal, Space.hair) }
@@ -45,16 +45,8 @@ struct QuietButton: View {
 struct AnswerButton: View {
     let button: Button
 
-    @Environment(\.palette) private var palette
-
     var body: some View {
-        Tappable(button) {
-            Words(button.label, style: .heading, align: .center)
-                .padding(.horizontal, Space.margin)
-                .padding(.vertical, Space.step)
-                .frame(maxWidth: .infinity, minHeight: 76)
-                .card(palette[.raised], frame: palette[.ink], width: 3)
-        }
+        Tappable(button) { Face(words: button.label, frame: .ink, line: 3, least: 76) }
     }
 }
 
@@ -83,33 +75,38 @@ struct Tappable<Face: View>: View {
     }
 }
 
-private struct PrimaryFace: View {
-    let button: Button
+/// The face of a button as wide as the screen: words in a frame.
+private struct Face: View {
+    let words: String
+    var style = TypeStyle.heading
+    var ink = Role.ink
+    var ground = Role.raised
+    let frame: Role
+    let line: Double
+    var least = Space.primaryTarget
+    var above = Space.step
 
     @Environment(\.palette) private var palette
 
     var body: some View {
-        let open = button.whyNot == nil
-        Words(button.label, style: .heading, role: open ? .onNeedle : .quietInk, align: .center)
+        Words(words, style: style, role: ink, align: .center)
             .padding(.horizontal, Space.margin)
-            .padding(.vertical, Space.step)
-            .frame(maxWidth: .infinity, minHeight: Space.primaryTarget)
-            .card(palette[open ? .needle : .paper], frame: palette[open ? .needle : .line], width: 2)
+            .padding(.vertical, above)
+            .frame(maxWidth: .infinity, minHeight: least)
+            .card(palette[ground], frame: palette[frame], width: line)
     }
-}
 
-private struct PlainFace: View {
-    let button: Button
+    static func primary(_ button: Button) -> Face {
+        button.whyNot == nil
+            ? Face(words: button.label, ink: .onNeedle, ground: .needle, frame: .needle, line: 2)
+            : Face(words: button.label, ink: .quietInk, ground: .paper, frame: .line, line: 2)
+    }
 
-    @Environment(\.palette) private var palette
-
-    var body: some View {
+    static func plain(_ button: Button) -> Face {
         let open = button.whyNot == nil
-        Words(button.label, style: .strong, role: open ? .ink : .quietInk, align: .center)
-            .padding(.horizontal, Space.margin)
-            .padding(.vertical, Space.small)
-            .frame(maxWidth: .infinity, minHeight: Space.card)
-            .card(palette[.raised], frame: palette[open ? .ink : .line], width: open ? 2 : 1)
+        return Face(
+            words: button.label, style: .strong, ink: open ? .ink : .quietInk, frame: open ? .ink : .line,
+            line: open ? 2 : 1, least: Space.card, above: Space.small)
     }
 }
 

@@ -33,9 +33,9 @@ struct ChoiceOptions: View {
                 each { DrawnCard(option: $0, kind: choice.kind) }
             }
         } else if choice.options.contains(where: { !$0.detail.isEmpty }) {
-            Stack(spacing: Space.small) { each { WordCard(option: $0, kind: choice.kind) } }
+            Stack(spacing: Space.small) { each { WordOption(option: $0, kind: choice.kind) } }
         } else {
-            FlowRow(spacing: Space.small) { each { Chip(option: $0, kind: choice.kind) } }
+            FlowRow(spacing: Space.small) { each { WordOption(option: $0, kind: choice.kind) } }
         }
     }
 
@@ -96,38 +96,25 @@ private struct DrawnCard: View {
     }
 }
 
-private struct WordCard: View {
+/// Words, as wide as they are; with a second line as wide as the screen.
+private struct WordOption: View {
     let option: ChoiceOption
     let kind: ChoiceKind
 
     var body: some View {
+        let isCard = !option.detail.isEmpty
         Pickable(option) {
-            HStack(spacing: Space.step) {
+            HStack(spacing: isCard ? Space.step : Space.small) {
                 PickSign(isPicked: option.picked == .yes, kind: kind)
-                Stack(spacing: Space.hair) {
-                    Words(option.label, style: .strong)
+                VStack(alignment: .leading, spacing: Space.hair) {
+                    Words(option.label, style: isCard || option.picked == .yes ? .strong : .body)
                     QuietWords(option.detail)
                 }
             }
-            .padding(Space.step)
-            .frame(minHeight: Space.card)
-        }
-    }
-}
-
-private struct Chip: View {
-    let option: ChoiceOption
-    let kind: ChoiceKind
-
-    var body: some View {
-        Pickable(option) {
-            HStack(spacing: Space.small) {
-                PickSign(isPicked: option.picked == .yes, kind: kind)
-                Words(option.label, style: option.picked == .yes ? .strong : .body)
-            }
             .padding(.horizontal, Space.step)
-            .padding(.vertical, Space.small)
-            .frame(minHeight: Space.target)
+            .padding(.vertical, isCard ? Space.step : Space.small)
+            .frame(minHeight: isCard ? Space.card : Space.target)
+            .frame(maxWidth: isCard ? .infinity : nil, alignment: .leading)
         }
     }
 }

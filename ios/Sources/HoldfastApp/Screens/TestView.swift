@@ -37,8 +37,8 @@ struct TestView: View {
                 MarkView(mark, style: .title)
                 Words(sentence, style: .heading).announced(sentence)
                 Words(meaning)
-                spot
                 if let chart { Drawing(chart) }
+                spot
                 Stack(spacing: Space.hair) {
                     ForEach(Array(details.enumerated()), id: \.offset) { _, line in QuietWords(line) }
                 }

@@ -31,16 +31,7 @@ public struct FocusState<Value: Hashable> {
     }
     public var projectedValue: Binding { fatalError() }
 }
-@propertyWrapper
-public struct AccessibilityFocusState<Value: Hashable> {
-    public struct Binding {}
-    public init() where Value == Bool {}
-    public var wrappedValue: Value {
-        get { fatalError() }
-        nonmutating set {}
-    }
-    public var projectedValue: Binding { fatalError() }
-}
+public typealias AccessibilityFocusState = FocusState
 @propertyWrapper
 public struct ScaledMetric {
     public init(wrappedValue: Double, relativeTo: Font.TextStyle) {}

@@ -6,21 +6,16 @@ import android.os.VibrationEffect
 import android.os.Vibrator
 import android.os.VibratorManager
 import holdfast.core.Buzz
+import holdfast.core.buzzTimes
 
-/** `Buzz`: patterns that a hand can tell apart, as milliseconds of rest and shaking by turns. */
+/** `Buzz`: patterns that a hand can tell apart. */
 internal class Buzzer(context: Context) {
     private val vibrator: Vibrator? = vibrator(context)
 
     fun buzz(pattern: Buzz) {
-        val times = when (pattern) {
-            Buzz.TICK -> longArrayOf(0, 40)
-            Buzz.DONE -> longArrayOf(0, 60, 90, 60)
-            Buzz.START -> longArrayOf(0, 60, 90, 60, 90, 60)
-            Buzz.READ_NOW -> longArrayOf(0, 700)
-            Buzz.END -> longArrayOf(0, 400, 200, 400)
-            Buzz.ALARM -> longArrayOf(0, 500, 200, 500, 200, 500)
-        }
-        vibrator?.vibrate(VibrationEffect.createWaveform(times, -1))
+        // Android begins with a rest.
+        val times = listOf(0L) + buzzTimes(pattern).map { it.toLong() }
+        vibrator?.vibrate(VibrationEffect.createWaveform(times.toLongArray(), -1))
     }
 }
 

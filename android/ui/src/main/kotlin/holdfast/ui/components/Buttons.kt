@@ -1,7 +1,5 @@
 package holdfast.ui.components
 
-import androidx.compose.foundation.background
-import androidx.compose.foundation.border
 import androidx.compose.foundation.clickable
 import androidx.compose.foundation.layout.Arrangement
 import androidx.compose.foundation.layout.Box
@@ -13,17 +11,21 @@ import androidx.compose.runtime.Composable
 import androidx.compose.ui.Alignment
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.draw.clip
+import androidx.compose.ui.graphics.Color
 import androidx.compose.ui.semantics.Role
 import androidx.compose.ui.semantics.semantics
 import androidx.compose.ui.semantics.stateDescription
+import androidx.compose.ui.text.TextStyle
 import androidx.compose.ui.text.style.TextAlign
 import androidx.compose.ui.text.style.TextDecoration
+import androidx.compose.ui.unit.Dp
 import androidx.compose.ui.unit.dp
 import holdfast.core.Action
 import holdfast.core.Button
 import holdfast.core.ButtonWeight
 import holdfast.ui.theme.Space
 import holdfast.ui.theme.Theme
+import holdfast.ui.theme.card
 
 /** A button over the whole width, as heavy as the core says. */
 @Composable
@@ -59,63 +61,58 @@ fun QuietButton(button: Button, send: (Action) -> Unit, modifier: Modifier = Mod
 
 /** One of the large answers to a question: all of the same weight, so that none is suggested. */
 @Composable
-fun AnswerButton(button: Button, send: (Action) -> Unit) {
-    Box(
-        Modifier
-            .fillMaxWidth()
-            .clip(Space.corner)
-            .background(Theme.palette.raised)
-            .border(3.dp, Theme.palette.ink, Space.corner)
-            .tappable(button, send)
-            .defaultMinSize(minHeight = 76.dp)
-            .padding(horizontal = Space.margin, vertical = Space.step),
-        contentAlignment = Alignment.Center,
-    ) {
-        Words(button.label, style = Theme.type.heading, align = TextAlign.Center)
-    }
-}
+fun AnswerButton(button: Button, send: (Action) -> Unit) =
+    Face(button, send, Theme.palette.ink, 3.dp, least = 76.dp)
 
 @Composable
 private fun PrimaryFace(button: Button, send: (Action) -> Unit) {
     val palette = Theme.palette
-    val ground = if (button.whyNot == null) palette.needle else palette.paper
-    val ink = if (button.whyNot == null) palette.onNeedle else palette.quietInk
-    val frame = if (button.whyNot == null) palette.needle else palette.line
-    Box(
-        Modifier
-            .fillMaxWidth()
-            .clip(Space.corner)
-            .background(ground)
-            .border(2.dp, frame, Space.corner)
-            .tappable(button, send)
-            .defaultMinSize(minHeight = Space.primaryTarget)
-            .padding(horizontal = Space.margin, vertical = Space.step),
-        contentAlignment = Alignment.Center,
-    ) {
-        Words(button.label, style = Theme.type.heading, colour = ink, align = TextAlign.Center)
+    if (button.whyNot == null) {
+        Face(button, send, palette.needle, 2.dp, palette.needle, palette.onNeedle)
+    } else {
+        Face(button, send, palette.line, 2.dp, palette.paper, palette.quietInk)
     }
 }
 
 @Composable
 private fun PlainFace(button: Button, send: (Action) -> Unit) {
     val palette = Theme.palette
+    val open = button.whyNot == null
+    Face(
+        button,
+        send,
+        frame = if (open) palette.ink else palette.line,
+        line = if (open) 2.dp else 1.dp,
+        ink = if (open) palette.ink else palette.quietInk,
+        style = Theme.type.strong,
+        least = 56.dp,
+        above = Space.small,
+    )
+}
+
+/** A button as wide as the screen: words in a frame. */
+@Composable
+private fun Face(
+    button: Button,
+    send: (Action) -> Unit,
+    frame: Color,
+    line: Dp,
+    ground: Color = Theme.palette.raised,
+    ink: Color = Theme.palette.ink,
+    style: TextStyle = Theme.type.heading,
+    least: Dp = Space.primaryTarget,
+    above: Dp = Space.step,
+) {
     Box(
         Modifier
             .fillMaxWidth()
-            .clip(Space.corner)
-            .background(palette.raised)
-            .border(if (button.whyNot == null) 2.dp else 1.dp, if (button.whyNot == null) palette.ink else palette.line, Space.corner)
+            .card(frame, line, ground)
             .tappable(button, send)
-            .defaultMinSize(minHeight = 56.dp)
-            .padding(horizontal = Space.margin, vertical = Space.small),
+            .defaultMinSize(minHeight = least)
+            .padding(horizontal = Space.margin, vertical = above),
         contentAlignment = Alignment.Center,
     ) {
-        Words(
-            button.label,
-            style = Theme.type.strong,
-            colour = if (button.whyNot == null) palette.ink else palette.quietInk,
-            align = TextAlign.Center,
-        )
+        Words(button.label, style = style, colour = ink, align = TextAlign.Center)
     }
 }
 

@@ -1,7 +1,5 @@
 package holdfast.ui.components
 
-import androidx.compose.foundation.background
-import androidx.compose.foundation.border
 import androidx.compose.foundation.clickable
 import androidx.compose.foundation.layout.Arrangement
 import androidx.compose.foundation.layout.Column
@@ -9,7 +7,6 @@ import androidx.compose.foundation.layout.fillMaxWidth
 import androidx.compose.foundation.layout.padding
 import androidx.compose.runtime.Composable
 import androidx.compose.ui.Modifier
-import androidx.compose.ui.draw.clip
 import androidx.compose.ui.semantics.Role
 import androidx.compose.ui.unit.dp
 import holdfast.core.Action
@@ -20,6 +17,7 @@ import holdfast.ui.scene.Drawing
 import holdfast.ui.scene.SceneView
 import holdfast.ui.theme.Space
 import holdfast.ui.theme.Theme
+import holdfast.ui.theme.card
 
 /** One thing of a form. */
 @Composable
@@ -56,9 +54,7 @@ private fun PhotoCardView(photo: PhotoCard, send: (Action) -> Unit) {
     Column(
         Modifier
             .fillMaxWidth()
-            .clip(Space.corner)
-            .border(1.dp, Theme.palette.line, Space.corner)
-            .background(Theme.palette.raised)
+            .card(Theme.palette.line, 1.dp)
             .clickable(role = Role.Button) { send(photo.open) },
     ) {
         SceneView(photo.scene, onTap = { send(photo.open) })

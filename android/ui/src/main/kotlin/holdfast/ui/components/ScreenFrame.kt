@@ -3,10 +3,8 @@ package holdfast.ui.components
 import androidx.compose.foundation.Canvas
 import androidx.compose.foundation.ScrollState
 import androidx.compose.foundation.background
-import androidx.compose.foundation.border
 import androidx.compose.foundation.clickable
 import androidx.compose.foundation.layout.Arrangement
-import androidx.compose.foundation.layout.Box
 import androidx.compose.foundation.layout.BoxWithConstraints
 import androidx.compose.foundation.layout.Column
 import androidx.compose.foundation.layout.ColumnScope
@@ -54,6 +52,7 @@ import holdfast.core.Frame
 import holdfast.core.Notice
 import holdfast.ui.theme.Space
 import holdfast.ui.theme.Theme
+import holdfast.ui.theme.card
 
 /** Whether the window is so low that the ways on stand at its side. */
 val LocalLow = staticCompositionLocalOf { false }
@@ -215,9 +214,7 @@ private fun NoticeCard(notice: Notice, send: (Action) -> Unit) {
     Column(
         Modifier
             .fillMaxWidth()
-            .clip(Space.corner)
-            .background(Theme.palette.raised)
-            .border(2.dp, Theme.palette.ink, Space.corner)
+            .card(Theme.palette.ink, 2.dp)
             .padding(Space.step)
             .semantics { liveRegion = LiveRegionMode.Polite },
         Arrangement.spacedBy(Space.hair),

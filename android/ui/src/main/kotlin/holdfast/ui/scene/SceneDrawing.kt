@@ -23,10 +23,10 @@ import holdfast.core.Item
 import holdfast.core.Point
 import holdfast.core.Stroke
 import holdfast.core.Weight
+import holdfast.core.dashLengths
+import holdfast.core.needleShapes
 import holdfast.ui.theme.Palette
-import kotlin.math.cos
 import kotlin.math.roundToInt
-import kotlin.math.sin
 
 /** Draws a scene's items; [scale] is pixels for a scene unit. */
 internal class SceneDrawing(
@@ -50,11 +50,7 @@ internal class SceneDrawing(
     }
 
     private fun DrawScope.path(item: Item.Path, scale: Float) {
-        val first = item.points.firstOrNull() ?: return
-        val path = Path()
-        path.moveTo(first.x * scale, first.y * scale)
-        item.points.drop(1).forEach { path.lineTo(it.x * scale, it.y * scale) }
-        if (item.ends == Ends.CLOSED) path.close()
+        val path = outline(item.points, item.ends, scale)
         item.fill?.let { drawPath(path, palette[it], style = Fill) }
         item.stroke?.let { drawPath(path, palette[it.role], style = it.drawn(scale)) }
     }
@@ -110,54 +106,24 @@ internal class SceneDrawing(
         )
     }
 
-    /** The same shapes as in the report: a tapered pointer with tail and hub, its doubt a fan that fades out. */
     private fun DrawScope.needle(item: Item.Needle, scale: Float, degrees: Float) {
-        val pivot = item.pivot.at(scale)
-        val length = item.length * scale
-        val colour = palette[item.role]
-        val reach = length * 0.97f
-        listOf(1f to 0.12f, 0.66f to 0.16f, 0.33f to 0.22f).forEach { (share, opacity) ->
-            val half = item.doubtDeg * share
-            if (half > 0f) {
-                val corner = pivot - Offset(reach, reach)
-                val box = Size(reach * 2, reach * 2)
-                drawArc(colour.copy(alpha = opacity), degrees - half, half * 2, useCenter = true, corner, box)
-            }
+        needleShapes(item.pivot, item.length, degrees, item.doubtDeg).forEach { shape ->
+            drawPath(outline(shape.points, Ends.CLOSED, scale), palette[item.role], alpha = shape.opacity)
         }
-        val along = unit(degrees)
-        val across = unit(degrees + 90f) * (length * 0.022f)
-        val tail = pivot - along * (length * 0.16f)
-        val shoulder = pivot + along * (length * 0.98f)
-        val path = Path().apply {
-            moveTo(tail + across * 1.6f)
-            lineTo(tail - across * 1.6f)
-            lineTo(shoulder - across * 0.35f)
-            lineTo(pivot + along * length)
-            lineTo(shoulder + across * 0.35f)
-            close()
-        }
-        drawPath(path, colour)
-        drawCircle(colour, length * 0.075f, pivot)
     }
 }
 
-private fun Path.moveTo(to: Offset) = moveTo(to.x, to.y)
-
-private fun Path.lineTo(to: Offset) = lineTo(to.x, to.y)
-
-private fun unit(degrees: Float): Offset {
-    val radians = Math.toRadians(degrees.toDouble())
-    return Offset(cos(radians).toFloat(), sin(radians).toFloat())
+private fun outline(points: List<Point>, ends: Ends, scale: Float) = Path().apply {
+    points.firstOrNull()?.let { moveTo(it.x * scale, it.y * scale) }
+    points.drop(1).forEach { lineTo(it.x * scale, it.y * scale) }
+    if (ends == Ends.CLOSED) close()
 }
 
 private fun Point.at(scale: Float) = Offset(x * scale, y * scale)
 
 private fun Stroke.drawn(scale: Float, cap: StrokeCap = StrokeCap.Round): DrawnStroke {
     val wide = width * scale
-    val effect = when (dash) {
-        Dash.SOLID -> null
-        Dash.DASHED -> PathEffect.dashPathEffect(floatArrayOf(wide * 3.5f, wide * 2.5f))
-        Dash.DOTTED -> PathEffect.dashPathEffect(floatArrayOf(0.01f, wide * 2))
-    }
+    val broken = if (dash == Dash.SOLID) null else dashLengths(this)
+    val effect = broken?.let { lengths -> PathEffect.dashPathEffect(FloatArray(lengths.size) { lengths[it] * scale }) }
     return DrawnStroke(wide, cap = if (dash == Dash.DOTTED) StrokeCap.Round else cap, join = StrokeJoin.Round, pathEffect = effect)
 }

@@ -1,6 +1,13 @@
 package holdfast.ui.theme
 
+import androidx.compose.foundation.background
+import androidx.compose.foundation.border
 import androidx.compose.foundation.shape.RoundedCornerShape
+import androidx.compose.runtime.Composable
+import androidx.compose.ui.Modifier
+import androidx.compose.ui.draw.clip
+import androidx.compose.ui.graphics.Color
+import androidx.compose.ui.unit.Dp
 import androidx.compose.ui.unit.dp
 
 /** Distances, in steps of 4 dp, and the sizes that fingers need. */
@@ -37,3 +44,8 @@ object Space {
 
     val corner = RoundedCornerShape(12.dp)
 }
+
+/** A card: raised ground in a frame. */
+@Composable
+fun Modifier.card(frame: Color, width: Dp, ground: Color = Theme.palette.raised): Modifier =
+    clip(Space.corner).background(ground).border(width, frame, Space.corner)

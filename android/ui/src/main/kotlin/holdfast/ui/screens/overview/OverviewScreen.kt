@@ -1,14 +1,11 @@
 package holdfast.ui.screens.overview
 
-import androidx.compose.foundation.background
-import androidx.compose.foundation.border
 import androidx.compose.foundation.layout.Arrangement
 import androidx.compose.foundation.layout.Column
 import androidx.compose.foundation.layout.fillMaxWidth
 import androidx.compose.foundation.layout.padding
 import androidx.compose.runtime.Composable
 import androidx.compose.ui.Modifier
-import androidx.compose.ui.draw.clip
 import androidx.compose.ui.semantics.heading
 import androidx.compose.ui.semantics.semantics
 import androidx.compose.ui.unit.dp
@@ -25,6 +22,7 @@ import holdfast.ui.components.Words
 import holdfast.ui.scene.Drawing
 import holdfast.ui.theme.Space
 import holdfast.ui.theme.Theme
+import holdfast.ui.theme.card
 
 /** Where we stand: what to do next and why, the circuit, the causes, all tests. */
 @Composable
@@ -44,9 +42,7 @@ private fun Next(next: NextCard) {
     Column(
         Modifier
             .fillMaxWidth()
-            .clip(Space.corner)
-            .background(Theme.palette.raised)
-            .border(2.dp, Theme.palette.needle, Space.corner)
+            .card(Theme.palette.needle, 2.dp)
             .padding(Space.margin),
         Arrangement.spacedBy(Space.small),
     ) {
