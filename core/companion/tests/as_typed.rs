@@ -103,7 +103,7 @@ fn what_was_typed_goes_with_the_part_it_was_typed_for_and_outlives_other_changes
     phone.send(Action::Go { to: Place::Circuit });
     assert_eq!(
         typed(&phone, &FieldId::CoilLow).value,
-        "40.0",
-        "the lower of the two"
+        "40",
+        "no more than the highest, and not as typed"
     );
 }

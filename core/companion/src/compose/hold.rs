@@ -23,7 +23,7 @@ pub(crate) fn dial(texts: &Texts, situation: &Situation, unit: PressureUnit, rea
                 .text("reading", shown.as_str())
                 .text("target", texts.vacuum_in(unit.to_pressure(target), unit)),
         ),
-        unit: unit.symbol().to_owned(),
+        unit: texts.unit_name(unit.symbol()),
         span: in_unit(gauge.span),
         division: in_unit(gauge.division),
         reading,
@@ -82,7 +82,7 @@ pub(crate) fn hold_chart(
     }
     Some(holdfast_report::hold_chart(&HoldChart {
         alt: chart_alt(texts, job, holds),
-        unit: unit.symbol().to_owned(),
+        unit: texts.unit_name(unit.symbol()),
         time_label: texts.say("chart-seconds"),
         series,
         limit,

@@ -34,6 +34,18 @@ pub(crate) fn circuit_map(texts: &Texts, job: &JobView, of: MapOf<'_>) -> Scene 
     })
 }
 
+/// The circuit with the place of a test; nothing for a test that is done elsewhere, as on the engine or the meter.
+#[must_use]
+pub(crate) fn place_map(texts: &Texts, job: &JobView, of: MapOf<'_>) -> Option<Scene> {
+    let there = match of {
+        MapOf::Test(test) | MapOf::Near(test) => {
+            test.kind == TestKind::Look || tool_place(&job.circuit, test).is_some()
+        }
+        MapOf::Job | MapOf::Look(_) => true,
+    };
+    there.then(|| circuit_map(texts, job, of))
+}
+
 /// The circuit as a drawing for paper.
 #[must_use]
 pub(super) fn printed_map(texts: &Texts, job: &JobView, of: MapOf<'_>) -> Scene {

@@ -39,7 +39,7 @@ pub(crate) use finding::finding;
 pub(crate) use hold::{before_and_after, dial};
 pub(crate) use log::log_rows;
 pub(crate) use look::part_to_look_at;
-pub(crate) use map::{MapOf, circuit_map, plain_map, template_card, tool_place};
+pub(crate) use map::{MapOf, circuit_map, place_map, plain_map, template_card, tool_place};
 pub(crate) use mark::mark;
 pub(crate) use money::sum_lines;
 pub(crate) use overview::{LIKELY, cause_words, overview};

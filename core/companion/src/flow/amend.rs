@@ -240,7 +240,7 @@ fn field(
         .and_then(|text| numbers::read_vacuum(core, text, unit, core.most_vacuum(unit)).err())
         .map(|error| numbers::problem(core, &error));
     Field {
-        unit: unit.symbol().to_owned(),
+        unit: core.texts.unit_name(unit.symbol()),
         problem,
         ..text_field(id(place), label, value, Keys::Number)
     }

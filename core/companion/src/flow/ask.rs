@@ -86,7 +86,7 @@ pub(super) fn body(core: &Companion, spec: &TestSpec, said: &[(String, String)])
     let field = format!("field-{}", key.replace('_', "-"));
     let answer = |word: &str, said| plain(said_words(core, spec, key, word), Action::Say { said });
     let ask = YesNoScreen {
-        picture: Some(compose::circuit_map(&core.texts, job, MapOf::Near(&spec.id))),
+        picture: compose::place_map(&core.texts, job, MapOf::Near(&spec.id)),
         own: kind::of_test(core, &spec.id),
         question: core
             .texts

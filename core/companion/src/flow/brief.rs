@@ -153,7 +153,7 @@ pub(super) fn body(
         holdfast_diagnose::Form::Meter => compose::connector(texts, &job.circuit, &spec.id),
         _ => None,
     };
-    let picture = picture.or_else(|| Some(compose::circuit_map(texts, job, MapOf::Test(&spec.id))));
+    let picture = picture.or_else(|| compose::place_map(texts, job, MapOf::Test(&spec.id)));
     Body::Test {
         test: TestScreen {
             picture,

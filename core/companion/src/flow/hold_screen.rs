@@ -94,7 +94,7 @@ fn live(core: &Companion, hold: &HoldAt, clock: &Clock) -> Live {
             let figure = numbers::plain(core, as_read(core, dial.reading));
             if core.session.settings.large_figures.is_on() {
                 // The unit below: the figure can be twice as large.
-                format!("{figure}\n{}", unit.symbol())
+                format!("{figure}\n{}", core.texts.unit_name(unit.symbol()))
             } else {
                 core.texts.with_unit(&figure, unit.symbol())
             }
@@ -229,7 +229,7 @@ fn read(core: &Companion, prompt: &str, hold: &HoldAt, typed: &str, mut others: 
             id: FieldId::GaugeReading,
             label: core.say("hold-reading"),
             value,
-            unit: unit.symbol().to_owned(),
+            unit: core.texts.unit_name(unit.symbol()),
             hint: core.say("hold-reading-hint"),
             problem,
             keys: Keys::Number,

@@ -100,7 +100,7 @@ impl NumberField {
             id: self.id.clone(),
             label: core.say(self.label),
             value,
-            unit: bound.unit.to_owned(),
+            unit: core.texts.unit_name(bound.unit),
             hint: range(core, &bound),
             problem,
             keys: Keys::Number,

@@ -102,7 +102,7 @@ pub(super) fn body(core: &Companion, at: &TestAt, spec: &TestSpec, going: Option
             },
         ),
     };
-    let picture = Some(compose::circuit_map(texts, job, MapOf::Test(&spec.id)));
+    let picture = compose::place_map(texts, job, MapOf::Test(&spec.id));
     let place = core.test_words(&at.test, "where");
     Body::Test {
         test: TestScreen {

@@ -122,7 +122,10 @@ pub(super) fn body(core: &Companion, at: &TestAt, spec: &TestSpec, values: &Valu
             }
             _ => None,
         },
-        map: (spec.form != Form::Meter).then(|| compose::circuit_map(texts, job, MapOf::Near(&spec.id))),
+        map: match spec.form {
+            Form::Meter => None,
+            _ => compose::place_map(texts, job, MapOf::Near(&spec.id)),
+        },
         own: kind::of_test(core, &spec.id),
         leads: compose::lead_lines(texts, &job.circuit, &spec.id)
             .into_iter()
@@ -199,7 +202,7 @@ fn field_items(core: &Companion, spec: &TestSpec, field: &FieldSpec, values: &Va
             let unit = unit_of(core, values);
             let text = values.typed.get(&field_id(field)).unwrap_or("").to_owned();
             let mut drawn = text_field(field_id(field), label, text, Keys::Number);
-            drawn.unit = unit.symbol().to_owned();
+            drawn.unit = core.texts.unit_name(unit.symbol());
             drawn.hint = core.say("values-reading-hint");
             drawn.problem = problem;
             [Some(entry(drawn)), keep].into_iter().flatten().collect()

@@ -1,7 +1,7 @@
 //! Quantities as a person reads them: number, no-break space, unit, with no more decimals than mean something.
 
 use chrono::{Datelike, NaiveDate, NaiveDateTime, Timelike};
-use holdfast_measure::{EverydayUnit, Pressure, PressureUnit};
+use holdfast_measure::{Bound, EverydayUnit, Pressure, PressureUnit};
 
 use super::figures::Thousands;
 use super::{Args, Texts};
@@ -18,7 +18,7 @@ impl Texts {
     #[must_use]
     pub fn vacuum_in(&self, vacuum: Pressure, unit: PressureUnit) -> String {
         let number = self.number(unit.from_pressure(vacuum), unit.decimals());
-        self.with_unit(&number, &unit.symbol().replace("cm2", "cm²"))
+        self.with_unit(&number, unit.symbol())
     }
 
     /// A pressure counted from nothing, in kPa: "101.3 kPa".
@@ -206,10 +206,7 @@ impl Texts {
     /// Revolutions a minute, to the nearest ten.
     #[must_use]
     pub fn rpm(&self, rpm: f64) -> String {
-        self.with_unit(
-            &self.number((rpm / 10.0).round() * 10.0, 0),
-            &self.say("unit-rpm"),
-        )
+        self.with_unit(&self.number((rpm / 10.0).round() * 10.0, 0), Bound::RPM.unit)
     }
 
     /// How many times as much: "2.4 times", whole from ten on, two figures from a hundred on, never over a thousand.
@@ -228,7 +225,18 @@ impl Texts {
     /// A number with its unit behind a no-break space.
     #[must_use]
     pub fn with_unit(&self, number: &str, unit: &str) -> String {
+        let unit = self.unit_name(unit);
         self.say_with("quantity", &Args::new().text("number", number).text("unit", unit))
+    }
+
+    /// A unit as people write it behind a number: its symbol, but for those that each language has its own for.
+    #[must_use]
+    pub fn unit_name(&self, symbol: &str) -> String {
+        if symbol == Bound::RPM.unit {
+            self.say("unit-rpm")
+        } else {
+            symbol.replace("cm2", "cm²")
+        }
     }
 
     /// A number with a fixed count of decimals, the language's decimal mark and a true minus.

@@ -13,8 +13,8 @@ struct WideButton: View {
     var body: some View {
         Stack(spacing: Space.hair) {
             switch button.weight {
-            case .primary: Tappable(button) { Face.primary(button) }
-            case .plain: Tappable(button) { Face.plain(button) }
+            case .primary: Tappable(button) { ButtonFace.primary(button) }
+            case .plain: Tappable(button) { ButtonFace.plain(button) }
             case .quiet: QuietButton(button)
             }
             if let why = button.whyNot { QuietWords(why).padding(.horizontal, Space.hair) }
@@ -46,7 +46,7 @@ struct AnswerButton: View {
     let button: Button
 
     var body: some View {
-        Tappable(button) { Face(words: button.label, frame: .ink, line: 3, least: 76) }
+        Tappable(button) { ButtonFace(words: button.label, frame: .ink, line: 3, least: 76) }
     }
 }
 
@@ -76,7 +76,7 @@ struct Tappable<Face: View>: View {
 }
 
 /// The face of a button as wide as the screen: words in a frame.
-private struct Face: View {
+private struct ButtonFace: View {
     let words: String
     var style = TypeStyle.heading
     var ink = Role.ink
@@ -96,15 +96,15 @@ private struct Face: View {
             .card(palette[ground], frame: palette[frame], width: line)
     }
 
-    static func primary(_ button: Button) -> Face {
+    static func primary(_ button: Button) -> ButtonFace {
         button.whyNot == nil
-            ? Face(words: button.label, ink: .onNeedle, ground: .needle, frame: .needle, line: 2)
-            : Face(words: button.label, ink: .quietInk, ground: .paper, frame: .line, line: 2)
+            ? ButtonFace(words: button.label, ink: .onNeedle, ground: .needle, frame: .needle, line: 2)
+            : ButtonFace(words: button.label, ink: .quietInk, ground: .paper, frame: .line, line: 2)
     }
 
-    static func plain(_ button: Button) -> Face {
+    static func plain(_ button: Button) -> ButtonFace {
         let open = button.whyNot == nil
-        return Face(
+        return ButtonFace(
             words: button.label, style: .strong, ink: open ? .ink : .quietInk, frame: open ? .ink : .line,
             line: open ? 2 : 1, least: Space.card, above: Space.small)
     }

@@ -48,6 +48,22 @@ private fun TextLayoutResult.isCutIn(box: IntSize): Boolean {
         getLineBottom(lineCount - 1) > box.height + 1.5f
 }
 
+/** The type size of the tallest figure that is seen without scrolling. */
+internal fun ComposeTestRule.tallestFigureDp(): Float {
+    val window = onAllNodes(isRoot()).fetchSemanticsNodes().first().size
+    val nodes = onAllNodes(SemanticsMatcher("anything") { true }, useUnmergedTree = true).fetchSemanticsNodes()
+    val figures = nodes.filter { node ->
+        node.words().orEmpty().any(Char::isDigit) && node.positionInWindow.y + node.size.height <= window.height
+    }
+    return figures.flatMap { it.typeSizes() }.maxOrNull() ?: 0f
+}
+
+private fun SemanticsNode.typeSizes(): List<Float> {
+    val laid = mutableListOf<TextLayoutResult>()
+    config.getOrNull(SemanticsActions.GetTextLayoutResult)?.action?.invoke(laid)
+    return laid.map { with(it.layoutInput.density) { it.layoutInput.style.fontSize.toDp().value } }
+}
+
 private fun SemanticsNode.ancestors(): Sequence<SemanticsNode> = generateSequence(parent) { it.parent }
 
 /** A report's page brought to reading size is wider than the window, and scrolls. */

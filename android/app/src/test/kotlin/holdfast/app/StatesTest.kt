@@ -17,6 +17,7 @@ import androidx.compose.ui.test.onRoot
 import androidx.compose.ui.test.performSemanticsAction
 import androidx.compose.ui.unit.Density
 import holdfast.core.Body
+import holdfast.core.FigureSize
 import holdfast.core.Live
 import holdfast.ui.ScreenView
 import holdfast.ui.states.State
@@ -25,6 +26,7 @@ import holdfast.ui.theme.HoldfastTheme
 import holdfast.ui.theme.Light
 import kotlinx.coroutines.flow.MutableStateFlow
 import org.junit.Assert.assertEquals
+import org.junit.Assert.assertTrue
 import org.junit.Before
 import org.junit.Rule
 import org.junit.Test
@@ -77,11 +79,30 @@ class StatesTest {
         assertEquals(kinds, drawn)
     }
 
+    /**
+     * ISO 9241-303 recommends characters of 20 to 22 minutes of arc (from memory): at two metres 11.6 mm, which are
+     * 73 dp of 1/160 inch. A capital or digit of the type in use is 0.714 of its size tall.
+     */
+    @Test
+    fun figures_for_two_metres_are_as_tall_as_they_must_be() {
+        val far = allStates.filter { it.screen.figures == FigureSize.LARGE }
+        assertTrue(far.any { it.screen.body is Body.Hold } && far.any { it.screen.body is Body.Meter })
+        val tall = far.associate { state ->
+            show(state, Light.Day, 1f)
+            state.name to rule.tallestFigureDp() * 0.714f
+        }
+        assertEquals(emptyMap<String, Float>(), tall.filterValues { it < 73f })
+    }
+
+    private fun show(state: State, light: Light, fontScale: Float) {
+        look = Look(state, light, fontScale)
+        live.value = (state.screen.body as? Body.Hold)?.hold?.live ?: Live("", 0f, "", "")
+        rule.waitForIdle()
+    }
+
     private fun troubles(folder: String, light: Light, fontScale: Float): String =
         allStates.flatMap { state ->
-            look = Look(state, light, fontScale)
-            live.value = (state.screen.body as? Body.Hold)?.hold?.live ?: Live("", 0f, "", "")
-            rule.waitForIdle()
+            show(state, light, fontScale)
             val reach = (rule.outOfReach() + rule.cutOff() + rule.unheard(rightToLeft = false)).map { "${state.name}: $it" }
             listOfNotNull(Golden.check("$folder/${state.name}", picture(rule.activity))) + endOf(folder, state) + reach
         }.joinToString("\n")

@@ -2,9 +2,11 @@ package holdfast.desktop
 
 import holdfast.core.Action
 import holdfast.core.Body
+import holdfast.core.Place
 import holdfast.core.ReportState
 import holdfast.core.Request
 import holdfast.core.Screen
+import holdfast.core.TestStage
 import holdfast.ui.bridge.RustCore
 import holdfast.ui.demo.Deed
 import holdfast.ui.demo.DemoClock
@@ -43,6 +45,7 @@ private class Demonstration(private val data: File, private val out: File, priva
     private val core = RustCore(data.path, desktopFacts(Locale.UK), clock::now, Dispatchers.Unconfined, Dispatchers.Unconfined)
     private val hand = DemoHand(core, clock, ::answer)
     private var shared = false
+    private var asked = false
 
     val pictures get() = gallery.taken
 
@@ -55,8 +58,10 @@ private class Demonstration(private val data: File, private val out: File, priva
             val large = larger(screen) ?: return false
             if (deed is Deed.Leave) {
                 gallery.take(screen, large, hand.live)
+                visit(screen)
                 return shared
             }
+            outlook(screen)
             val moving = hand.live
             val after = hand.carryOut(deed, screen) ?: return false
             if (gallery.isOther(screen, after)) gallery.take(screen, large, moving)
@@ -64,6 +69,22 @@ private class Demonstration(private val data: File, private val out: File, priva
         }
         System.err.println("the demo job did not end: it stands at '${screen.frame.title}'")
         return false
+    }
+
+    /** What the job itself does not lead through. */
+    private suspend fun visit(last: Screen) = listOf(Place.CIRCUIT, Place.LOG, Place.SETTINGS, Place.JOBS).forEach { place ->
+        val there = hand.act(Action.Go(place), last)
+        val large = there?.let { larger(it) }
+        if (there != null && large != null) gallery.take(there, large, hand.live, "after-${place.name.lowercase()}")
+    }
+
+    /** What each result of the first test that the job comes to would change. */
+    private suspend fun outlook(screen: Screen) {
+        val body = screen.body
+        if (asked || body !is Body.Test || body.test.stage !is TestStage.Brief) return
+        asked = true
+        val outlook = hand.act(Action.WhatIf, screen) ?: return
+        gallery.take(outlook, outlook, hand.live, "what-if")
     }
 
     /** The screen as it is on a phone with large type. */

@@ -30,8 +30,7 @@ internal class Gallery(private val folder: File) {
      * The first screen of a kind is taken in every look, the next ones by day, and of many alike only some; [large] is
      * the same screen as the core lays it out for large type.
      */
-    fun take(screen: Screen, large: Screen, live: Live) {
-        val kind = kind(screen.body)
+    fun take(screen: Screen, large: Screen, live: Live, kind: String = kind(screen.body)) {
         val before = alike.merge(kind, 1, Int::plus) ?: 1
         if (before > MOST_ALIKE) return
         taken += 1
@@ -92,7 +91,7 @@ internal class Gallery(private val folder: File) {
         Night(Light.Night, 1f, 411, 891),
         Large(Light.Day, LARGE, 411, 891),
         Side(Light.Day, 1f, 891, 411),
-        Whole(Light.Day, 1f, 411, 2_600),
+        Whole(Light.Day, 1f, 411, 4_200),
     }
 
     companion object {

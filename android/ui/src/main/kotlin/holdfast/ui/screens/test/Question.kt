@@ -1,7 +1,5 @@
 package holdfast.ui.screens.test
 
-import androidx.compose.foundation.background
-import androidx.compose.foundation.border
 import androidx.compose.foundation.layout.Arrangement
 import androidx.compose.foundation.layout.Column
 import androidx.compose.foundation.layout.fillMaxWidth
@@ -18,6 +16,7 @@ import holdfast.ui.components.QuietWords
 import holdfast.ui.components.Words
 import holdfast.ui.theme.Space
 import holdfast.ui.theme.Theme
+import holdfast.ui.theme.card
 
 /** A reading that can hardly be right: what is odd, and what was entered, to be held against the instrument. */
 @Composable
@@ -31,8 +30,7 @@ private fun EnteredView(entered: Entered) {
     Column(
         Modifier
             .fillMaxWidth()
-            .border(2.dp, Theme.palette.line, Space.corner)
-            .background(Theme.palette.raised, Space.corner)
+            .card(Theme.palette.line, 2.dp)
             .padding(Space.margin)
             .semantics(mergeDescendants = true) {},
         Arrangement.spacedBy(Space.small),

@@ -16,7 +16,6 @@ import holdfast.ui.components.QuietWords
 import holdfast.ui.components.WideButton
 import holdfast.ui.components.Words
 import holdfast.ui.components.splitButtons
-import holdfast.ui.scene.Drawing
 import holdfast.ui.theme.Space
 import holdfast.ui.theme.Theme
 
@@ -31,7 +30,6 @@ internal fun ResultHead(result: TestStage.Result) {
 /** What stands behind the result. */
 @Composable
 internal fun ResultRest(result: TestStage.Result, send: (Action) -> Unit) {
-    result.chart?.let { Drawing(it, send) }
     if (result.details.isNotEmpty()) {
         Column(Modifier.fillMaxWidth(), Arrangement.spacedBy(Space.hair)) {
             result.details.forEach { QuietWords(it) }

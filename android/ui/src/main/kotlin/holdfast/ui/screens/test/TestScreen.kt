@@ -21,6 +21,7 @@ fun TestBody(frame: Frame, test: TestScreen, send: (Action) -> Unit) {
     ScreenFrame(frame, frame.title to stage::class, send, footer = footer(stage, send)) {
         if (stage is TestStage.Result) {
             ResultHead(stage)
+            stage.chart?.let { Drawing(it, send) }
             test.picture?.let { Drawing(it, send) }
             Words(test.place, style = Theme.type.strong)
             ResultRest(stage, send)
