@@ -13,6 +13,7 @@ mod entered;
 mod example;
 mod finding;
 mod hold;
+mod known;
 mod log;
 mod look;
 mod map;
