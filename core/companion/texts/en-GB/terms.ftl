@@ -2,3 +2,6 @@
 
 -ground = earth
 -lift = ramp
+-windshield = windscreen
+-labor = labour
+-labor-start = Labour

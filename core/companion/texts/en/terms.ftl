@@ -2,3 +2,6 @@
 
 -ground = ground
 -lift = lift
+-windshield = windshield
+-labor = labor
+-labor-start = Labor
