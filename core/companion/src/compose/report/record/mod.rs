@@ -4,8 +4,8 @@ mod entries;
 mod holds;
 mod results;
 
-pub(super) use results::{instrument, uncertainty};
 pub(in crate::compose) use results::{Instrument, instrument_of};
+pub(super) use results::{instrument, uncertainty};
 
 use entries::entry_table;
 use holdfast_diagnose::{Answer, Outcome};
