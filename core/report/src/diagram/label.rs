@@ -223,19 +223,23 @@ impl Lines<'_> {
 /// A broken word in as few lines as fit, none of them much shorter than the others: compounds then break where their
 /// words meet more often than not.
 fn evenly(pieces: &[Piece<'_>], ruler: &Ruler, width: f32) -> Vec<String> {
-    let fewest = filled(pieces, ruler, width);
-    let narrower = (NARROWEST..STEPS).map(|step| filled(pieces, ruler, width * step as f32 / STEPS as f32));
+    // A syllable that is longer than a line is broken between letters, no other.
+    let pieces: Vec<Piece<'_>> = pieces
+        .iter()
+        .flat_map(|piece| piece.split_to(ruler, width))
+        .collect();
+    let fewest = filled(&pieces, ruler, width);
+    let narrower = (NARROWEST..STEPS).map(|step| filled(&pieces, ruler, width * step as f32 / STEPS as f32));
     let fits = |lines: &Vec<String>| lines.len() == fewest.len();
     narrower.into_iter().find(fits).unwrap_or(fewest)
 }
 
-/// A broken word, each line filled; a syllable that is longer than a line is broken between letters.
+/// A broken word, each line filled.
 fn filled(pieces: &[Piece<'_>], ruler: &Ruler, width: f32) -> Vec<String> {
     let mut lines: Vec<String> = Vec::new();
     let mut line = String::new();
     let mut hyphen = "";
-    let split = pieces.iter().flat_map(|piece| piece.split_to(ruler, width));
-    for piece in split {
+    for piece in pieces {
         let longer = format!("{line}{}", piece.text);
         if line.is_empty() || ruler.width(&longer) + ruler.width(piece.hyphen()) <= width {
             line = longer;
