@@ -8,6 +8,7 @@ mod atlas;
 mod bayes;
 mod by_hand;
 mod by_meter;
+mod by_touch;
 mod causes;
 mod complaint;
 mod condition;
