@@ -15,7 +15,7 @@ static GUIDED: LazyLock<Vec<Record>> = LazyLock::new(|| {
         one_slip: 80,
         sound: 20,
         tester: 16,
-        oracle: 16,
+        oracle: 8,
         from: 900_000,
         textbook: false,
     })

@@ -2,6 +2,7 @@ package holdfast.desktop
 
 import holdfast.core.Action
 import holdfast.core.Body
+import holdfast.core.Pick
 import holdfast.core.Place
 import holdfast.core.ReportState
 import holdfast.core.Request
@@ -32,9 +33,12 @@ fun main(arguments: Array<String>) {
     val well = runBlocking { demonstration.play() }
     data.deleteRecursively()
     if (!well) exitProcess(1)
-    println("${demonstration.pictures} screens in ${File(out, "screens")}, the report in ${File(out, "report.pdf")}")
+    println("${demonstration.pictures} screens in ${File(out, "screens")}, the report in ${File(out, REPORT)}, on Letter in ${File(out, LETTER)}")
     exitProcess(0)
 }
+
+private const val REPORT = "report.pdf"
+private const val LETTER = "report-letter.pdf"
 
 /** The demo job, and a picture of each of its screens. */
 private class Demonstration(private val data: File, private val out: File, private val camera: File?) {
@@ -44,7 +48,8 @@ private class Demonstration(private val data: File, private val out: File, priva
     private val clock = DemoClock()
     private val core = RustCore(data.path, desktopFacts(Locale.UK), clock::now, Dispatchers.Unconfined, Dispatchers.Unconfined)
     private val hand = DemoHand(core, clock, ::answer)
-    private var shared = false
+    private val shared = mutableSetOf<String>()
+    private var report = REPORT
     private var asked = false
 
     val pictures get() = gallery.taken
@@ -58,8 +63,9 @@ private class Demonstration(private val data: File, private val out: File, priva
             val large = larger(screen) ?: return false
             if (deed is Deed.Leave) {
                 gallery.take(screen, large, hand.live)
+                onLetter(screen)
                 visit(screen)
-                return shared
+                return shared == setOf(REPORT, LETTER)
             }
             outlook(screen)
             val moving = hand.live
@@ -69,6 +75,13 @@ private class Demonstration(private val data: File, private val out: File, priva
         }
         System.err.println("the demo job did not end: it stands at '${screen.frame.title}'")
         return false
+    }
+
+    /** The same report on the other paper. */
+    private suspend fun onLetter(last: Screen) {
+        report = LETTER
+        val steps = listOf(Action.Go(Place.REPORT), Action.Pick(Pick.Paper("letter")), Action.MakeReport, Action.ShareReport)
+        steps.fold(last) { screen, action -> hand.act(action, screen) ?: return }
     }
 
     /** What the job itself does not lead through. */
@@ -101,8 +114,8 @@ private class Demonstration(private val data: File, private val out: File, priva
                 if (body is Body.Report && body.report.state is ReportState.Working) gallery.take(screen, screen, hand.live)
             }
             is Request.Share -> {
-                data.resolve(request.path).copyTo(File(out, "report.pdf"), overwrite = true)
-                shared = true
+                data.resolve(request.path).copyTo(File(out, report), overwrite = true)
+                shared += report
             }
             is Request.TakePhoto -> return photographed()
             else -> Unit
