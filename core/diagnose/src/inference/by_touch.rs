@@ -48,8 +48,7 @@ impl Model<'_> {
         let is_seen =
             |wanted: &str| matches!(&seen.seen, Seen::Fields(of) if of.iter().any(|(key, _)| key == wanted));
         if is_seen(CHANGES) {
-            let felt = rates.shake_felt.value * share.sqrt() + UNFELT * (1.0 - share);
-            return (CHANGES, Expect::Yes(felt));
+            return (CHANGES, self.felt(share));
         }
         let (mean, sd) = (rates.shake_steps.value * share, rates.shake_steps.sd);
         let (key, hidden) = if is_seen(STEPS_AT_AN_END) {
@@ -109,9 +108,8 @@ impl Model<'_> {
         vec![(1.0 - slip, shows(moves)), (slip, shows(false))]
     }
 
-    /// Whether a change is felt when so many of the mounts change.
-    pub(super) fn felt(&self, changing: usize, all: usize) -> Expect {
-        let share = changing as f64 / all.max(1) as f64;
+    /// Whether a change is felt when such a share of the mounts changes.
+    pub(super) fn felt(&self, share: f64) -> Expect {
         Expect::Yes(self.data.rates.shake_felt.value * share.sqrt() + UNFELT * (1.0 - share))
     }
 }

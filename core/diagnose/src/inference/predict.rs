@@ -314,8 +314,8 @@ impl Model<'_> {
                 };
                 let mounts = self.layout.mounts.iter().zip(&now.mounts);
                 let answers = |(at, m): &(&usize, &MountAtWork)| behind(**at) && !m.dead && m.fed >= enough;
-                let felt = self.felt(mounts.filter(answers).count(), now.mounts.len());
-                one(vec![(CHANGES, felt)])
+                let share = mounts.filter(answers).count() as f64 / now.mounts.len().max(1) as f64;
+                one(vec![(CHANGES, self.felt(share))])
             }
             TestKind::Shake => one(vec![self.shake(seen, behaviour)]),
             _ => one(Vec::new()),
