@@ -22,6 +22,9 @@ pub enum Language {
 /// # Errors
 /// What Cargo says.
 pub fn library(places: &Places) -> Result<PathBuf> {
+    if !places.host_library().exists() {
+        eprintln!("compiling the core; the first time that takes minutes");
+    }
     command::run(
         command::cargo(&places.root)
             .args(["build", "--quiet"])
