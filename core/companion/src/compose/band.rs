@@ -1,13 +1,13 @@
 //! Meter and gauge readings on the band that was expected.
 
 use holdfast_diagnose::{
-    Band as Expected, CarState, Catalogue, FieldKey, Quantity, Reading, TestId, TestResult, Value,
+    Band as Expected, CarState, Catalogue, FieldKey, Outcome, Quantity, Reading, TestId, TestResult, Value,
     expected_band,
 };
 use holdfast_measure::{Pressure, PressureUnit, si::pressure::kilopascal};
 use holdfast_report::{Band, Scene};
 
-use super::hold::TARGET_REACH;
+use super::hold::{TARGET_REACH, is_unusable};
 use super::mark::state_of;
 use super::reading::{field_words, number_words, small, value_words};
 use crate::job::JobView;
@@ -42,14 +42,19 @@ pub(crate) fn band(
     field.drawn(texts, &earlier, reading.map(Value::Number).as_ref(), None)
 }
 
-/// Every reading of a test that has an expected band, in the catalogue's order, each with its words.
+/// A drawing of what was read in a test.
+pub(super) struct Drawn {
+    /// The drawing.
+    pub scene: Scene,
+    /// What was read, in words.
+    pub words: String,
+    /// What that says by itself.
+    pub outcome: Outcome,
+}
+
+/// Every reading of a test that has an expected band, in the catalogue's order.
 #[must_use]
-pub(super) fn bands(
-    texts: &Texts,
-    job: &JobView,
-    reading: &Reading,
-    result: &TestResult,
-) -> Vec<(Scene, String)> {
+pub(super) fn bands(texts: &Texts, job: &JobView, reading: &Reading, result: &TestResult) -> Vec<Drawn> {
     let Some(spec) = Catalogue::standard().spec(&job.circuit, &reading.test) else {
         return Vec::new();
     };
@@ -71,8 +76,14 @@ pub(super) fn bands(
                 state: reading.state,
                 key: &field.key,
             };
-            let scene = field.drawn(texts, &earlier, Some(value), Some(result))?;
-            Some((scene, small(&words)))
+            let outcome = field.says(&earlier, value, result.outcome)?;
+            let scene = field.drawn(texts, &earlier, Some(value), Some(outcome))?;
+            let words = small(&words);
+            Some(Drawn {
+                scene,
+                words,
+                outcome,
+            })
         })
         .collect()
 }
@@ -80,7 +91,10 @@ pub(super) fn bands(
 /// The highest vacuum of a hold that did not build any, on the band to pump to. Nothing for one that did.
 #[must_use]
 pub(super) fn reached(texts: &Texts, reading: &Reading, result: &TestResult) -> Option<Scene> {
-    let hold = result.hold.as_ref().filter(|hold| hold.points.is_empty())?;
+    let hold = result
+        .hold
+        .as_ref()
+        .filter(|hold| hold.points.is_empty() && !is_unusable(hold))?;
     let words = |kpa: f64| texts.vacuum(Pressure::new::<kilopascal>(kpa));
     let title = texts.say("band-reached");
     let (low, high) = (hold.target_kpa, hold.target_kpa * (1.0 + TARGET_REACH));
@@ -110,15 +124,10 @@ impl Field<'_> {
         texts: &Texts,
         earlier: &[Reading],
         value: Option<&Value>,
-        result: Option<&TestResult>,
+        says: Option<Outcome>,
     ) -> Option<Scene> {
-        let Self {
-            job,
-            test,
-            state,
-            key,
-        } = *self;
-        let expected = expected_band(&job.circuit, &job.situation, earlier, test, state, key)?;
+        let Self { job, test, key, .. } = *self;
+        let expected = self.expected(earlier)?;
         let quantity = quantity(job, test, key);
         let unit = texts.unit();
         let reading = match value {
@@ -149,15 +158,7 @@ impl Field<'_> {
                 .text("reading", reading_text.as_str())
                 .text("expected", expected_text),
         );
-        let instruments = &job.situation.instruments;
-        let doubt = match (quantity, reading) {
-            (Some(Quantity::Volts | Quantity::Ohms), Some(number)) => 2.0 * instruments.meter.u(number),
-            (Some(Quantity::Vacuum), Some(_)) => {
-                let gauge = &instruments.gauge;
-                gauge.unit.to_pressure(2.0 * gauge.u_reading()).value
-            }
-            _ => 0.0,
-        };
+        let doubt = reading.map_or(0.0, |number| self.doubt(number));
         let low = expected.low.max(0.0);
         let number = |number: f64| number_words(texts, quantity, number, unit);
         Some(holdfast_report::band(&Band {
@@ -171,8 +172,49 @@ impl Field<'_> {
             reading,
             doubt,
             reading_text,
-            state: result.map(|result| state_of(result.outcome)),
+            state: says.map(state_of),
         }))
+    }
+
+    fn expected(&self, earlier: &[Reading]) -> Option<Expected> {
+        let job = self.job;
+        expected_band(
+            &job.circuit,
+            &job.situation,
+            earlier,
+            self.test,
+            self.state,
+            self.key,
+        )
+    }
+
+    /// Half width of a figure's doubt.
+    fn doubt(&self, number: f64) -> f64 {
+        let instruments = &self.job.situation.instruments;
+        match quantity(self.job, self.test, self.key) {
+            Some(Quantity::Volts | Quantity::Ohms) => 2.0 * instruments.meter.u(number),
+            Some(Quantity::Vacuum) => {
+                let gauge = &instruments.gauge;
+                gauge.unit.to_pressure(2.0 * gauge.u_reading()).value
+            }
+            _ => 0.0,
+        }
+    }
+
+    /// What a figure says by itself: of a test that came out wrong, not every figure has to be.
+    fn says(&self, earlier: &[Reading], value: &Value, whole: Outcome) -> Option<Outcome> {
+        let expected = self.expected(earlier)?;
+        let within = match value {
+            Value::Number(number) => {
+                let doubt = self.doubt(*number);
+                (expected.low - doubt..=expected.high + doubt).contains(number)
+            }
+            _ => false,
+        };
+        Some(match whole {
+            Outcome::NotAsExpected if within => Outcome::AsExpected,
+            whole => whole,
+        })
     }
 }
 

@@ -1,13 +1,13 @@
 //! The finding as a screen: the part and how sure, what speaks for and against, what stays open.
 
-use holdfast_diagnose::{ComponentId, Finding, Fix, Message, Next, fix_for};
+use holdfast_diagnose::{ComponentId, FaultId, Finding, Fix, Message, Next, fix_for};
 use holdfast_report::State;
 
 use super::map::{MapOf, circuit_map};
 use super::mark::mark;
 use super::overview::{LIKELY, button, cause_words, causes, found_words, headline, is_tester, sure};
-use super::reasons::weighed;
-use super::repaired::{complaint_gone, is_good, repaired_sentence, retested};
+use super::reasons::{seen, telling, weighed};
+use super::repaired::{complaint_gone, is_cured, is_good, repaired_sentence, retested};
 use crate::job::JobView;
 use crate::protocol::{Action, Button, ButtonWeight, FindingScreen, Mark, Place};
 use crate::text::{Args, Texts, capital};
@@ -39,9 +39,14 @@ pub(crate) fn finding(texts: &Texts, job: &JobView) -> FindingScreen {
         certainty: certainty_now(texts, job),
         mark: finding_mark(texts, job),
         explains: explains(texts, found),
-        speaks_for: lines(&found.speaks_for),
+        speaks_for: if is_tester(found) {
+            let tests = telling(job).into_iter().take(MOST_LINES);
+            tests.filter_map(|test| seen(texts, job, test)).collect()
+        } else {
+            lines(&found.speaks_for)
+        },
         speaks_against: lines(&found.speaks_against),
-        left_open: left_open(texts, found),
+        left_open: left_open(texts, job),
         causes: causes(texts, found, MOST_CAUSES),
         map: circuit_map(texts, job, MapOf::Job),
         buttons: buttons(texts, job),
@@ -85,6 +90,7 @@ fn certainty(texts: &Texts, job: &JobView) -> String {
     let key = match (job.finding.decided, sure) {
         _ if is_tester(&job.finding) => "certainty-tester",
         (true, p) if p >= 0.99 => "certainty-very-sure",
+        (true, _) if is_sound(&job.finding) => "certainty-sure-sound",
         (true, _) => "certainty-sure",
         (false, p) if p >= LIKELY => "certainty-likely",
         (false, _) => "certainty-open",
@@ -117,10 +123,18 @@ pub(super) fn finding_state(job: &JobView) -> (State, &'static str) {
         };
     }
     match (finding.decided, finding.causes.first()) {
-        (true, Some(cause)) if cause.faults.is_empty() => (State::Holds, "job-state-no-fault"),
+        (true, Some(_)) if is_sound(finding) => (State::Holds, "job-state-no-fault"),
         (true, Some(_)) => (State::Leaks, "job-state-found"),
         _ => (State::Undecided, "job-state-undecided"),
     }
+}
+
+/// Whether the likeliest is that nothing is wrong.
+fn is_sound(finding: &Finding) -> bool {
+    finding
+        .causes
+        .first()
+        .is_some_and(|cause| cause.faults.is_empty())
 }
 
 /// Whether there is a first cause that can be spoken of as one.
@@ -141,9 +155,11 @@ pub(super) fn explains(texts: &Texts, finding: &Finding) -> String {
     })
 }
 
-/// What can't be told apart or was not tested.
+/// What can't be told apart or was not tested. What the finding names is not left open beside it, nor is anything in a part
+/// that tests good after its repair.
 #[must_use]
-pub(super) fn left_open(texts: &Texts, finding: &Finding) -> Vec<String> {
+pub(super) fn left_open(texts: &Texts, job: &JobView) -> Vec<String> {
+    let finding = &job.finding;
     let mut lines = Vec::new();
     if let [_, _, ..] = finding.inseparable.as_slice() {
         let named = finding.inseparable.iter().take(MOST_INSEPARABLE);
@@ -161,7 +177,15 @@ pub(super) fn left_open(texts: &Texts, finding: &Finding) -> Vec<String> {
             )
         });
     }
-    lines.extend(finding.left_open.iter().take(MOST_LEFT_OPEN).map(|fault| {
+    let first = finding.causes.first();
+    let named = |fault: &FaultId| first.is_some_and(|cause| cause.faults.contains(fault));
+    let cured = job.repaired().filter(|_| is_cured(job));
+    let cured = |fault: &FaultId| cured.is_some_and(|repair| repair.component == fault.component.as_str());
+    let others = finding
+        .left_open
+        .iter()
+        .filter(|fault| !named(fault) && !cured(fault));
+    lines.extend(others.take(MOST_LEFT_OPEN).map(|fault| {
         texts.say_with(
             "finding-left-open",
             &Args::new().text("fault", texts.fault(fault)),

@@ -132,10 +132,20 @@ pub(crate) fn before_and_after(
     )
 }
 
-/// "lost 6.5 inHg in 20 s", or that it stood still, or how far it got.
+/// Whether a hold's readings can't be used, so that it says nothing.
+#[must_use]
+pub(super) fn is_unusable(hold: &HoldResult) -> bool {
+    hold.leak.is_none()
+}
+
+/// "lost 6.5 inHg in 20 s", or that it stood still, or how far it got, or that it can't be used.
 #[must_use]
 pub(super) fn fall(texts: &Texts, hold: &HoldResult) -> String {
     let pressure = |kpa: f64| texts.vacuum(Pressure::new::<kilopascal>(kpa));
+    if is_unusable(hold) {
+        let start = Args::new().text("start", pressure(hold.start_kpa));
+        return texts.say_with("fall-unusable", &start);
+    }
     if hold.points.len() < 2 {
         let args = Args::new()
             .text("highest", pressure(hold.start_kpa))

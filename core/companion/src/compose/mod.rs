@@ -20,6 +20,8 @@ mod map;
 mod mark;
 mod money;
 mod overview;
+#[cfg(test)]
+mod page_tests;
 mod photo;
 mod reading;
 mod reasons;

@@ -120,7 +120,11 @@ pub(crate) fn headline(texts: &Texts, finding: &Finding) -> String {
     match finding.causes.first() {
         Some(cause) if finding.decided && cause.faults.is_empty() => texts.say("finding-sound"),
         Some(cause) if finding.decided && !is_mode_certain(finding, cause) => texts.say_with(
-            "finding-part",
+            // What does not explain the complaint is not called its cause.
+            match finding.explains_complaint {
+                Some(false) => "finding-part-aside",
+                Some(true) | None => "finding-part",
+            },
             &Args::new()
                 .text("parts", parts_words(texts, finding))
                 .text("cause", cause_words(texts, cause)),

@@ -119,15 +119,19 @@ fn values_words(
     }
 }
 
-/// Words that go on a line: a first capital followed by a small letter becomes small.
+/// Words that go on a line: a first capital becomes small where a small letter follows, in the word or, after a word of one
+/// letter, in the next.
 #[must_use]
 pub(super) fn small(words: &str) -> String {
     let mut letters = words.chars();
-    match (letters.next(), words.chars().nth(1)) {
-        (Some(first), Some(second)) if first.is_uppercase() && second.is_lowercase() => {
-            first.to_lowercase().chain(letters).collect()
-        }
-        _ => words.to_owned(),
+    let Some(first) = letters.next().filter(|first| first.is_uppercase()) else {
+        return words.to_owned();
+    };
+    let rest = letters.as_str();
+    if rest.trim_start_matches(' ').starts_with(char::is_lowercase) {
+        first.to_lowercase().chain(letters).collect()
+    } else {
+        words.to_owned()
     }
 }
 

@@ -1,36 +1,50 @@
 //! What speaks for and against the first cause, said by what was seen: "lost 16.0 inHg in 20 s", not "leaks".
 
-use holdfast_diagnose::{Answer, Arg, Message, TestId};
+use holdfast_diagnose::{Answer, Arg, Message, TestId, TestKind, TestResult};
 
-use super::hold::fall;
+use super::hold::{fall, is_unusable};
+use super::overview::is_tester;
 use super::reading::{reading_words, small};
+use super::repaired::is_good;
 use crate::job::JobView;
 use crate::text::{Args, Texts, capital, sentence};
 
-/// What was seen in the test a message is about; the message's own words where it is about none.
+/// The tests that tell most about the finding, the weightiest first. What can't be used tells nothing, and nothing tells more
+/// of the tester than its own test.
 #[must_use]
-pub(super) fn seen(texts: &Texts, job: &JobView, message: &Message) -> String {
-    let Some(test) = test_of(message) else {
-        return sentence(&texts.message(message));
-    };
+pub(super) fn telling(job: &JobView) -> Vec<&TestId> {
+    if is_tester(&job.finding) {
+        let own = job.done.iter().rev().find(|(reading, result)| {
+            let own = matches!(reading.test.kind, TestKind::HandPump | TestKind::ProveMeter);
+            own && !is_good(result.outcome)
+        });
+        if let Some((reading, _)) = own {
+            return vec![&reading.test];
+        }
+    }
+    let usable = |result: &TestResult| !result.hold.as_ref().is_some_and(is_unusable);
+    let tests = job.finding.speaks_for.iter().filter_map(test_of);
+    tests
+        .filter(|test| job.last(test, false).is_none_or(|(_, result, _)| usable(result)))
+        .collect()
+}
+
+/// What was seen in a test before any repair.
+#[must_use]
+pub(super) fn seen(texts: &Texts, job: &JobView, test: &TestId) -> Option<String> {
     let done = job
         .done
         .iter()
         .rev()
         .find(|(reading, _)| &reading.test == test && !reading.after_repair);
-    match done {
-        Some((reading, _)) if matches!(reading.answer, Answer::Look(_)) => named(
-            texts,
-            test,
-            &reading_words(texts, &job.circuit, reading).to_lowercase(),
-        ),
-        Some((reading, result)) => match (&result.hold, result.says.first()) {
-            (Some(hold), _) => named(texts, test, &fall(texts, hold)),
-            (None, Some(first)) if !first.args.is_empty() => sentence(&texts.message(first)),
-            (None, _) => named(texts, test, &small(&reading_words(texts, &job.circuit, reading))),
-        },
-        None => sentence(&texts.message(message)),
-    }
+    let (reading, result) = done?;
+    let words = || reading_words(texts, &job.circuit, reading);
+    Some(match (&reading.answer, &result.hold, result.says.first()) {
+        (Answer::Look(_), ..) => named(texts, test, &words().to_lowercase()),
+        (_, Some(hold), _) => named(texts, test, &fall(texts, hold)),
+        (_, None, Some(first)) if !first.args.is_empty() => sentence(&texts.message(first)),
+        _ => named(texts, test, &small(&words())),
+    })
 }
 
 /// What was seen, and how much better it fits this cause or the others.
@@ -45,11 +59,12 @@ pub(super) fn weighed(texts: &Texts, job: &JobView, message: &Message) -> String
         "evidence-against" => "evidence-seen-against",
         _ => return sentence(&texts.message(message)),
     };
-    match times {
-        Some(times) if test_of(message).is_some() => texts.say_with(
+    let seen = test_of(message).and_then(|test| seen(texts, job, test));
+    match (times, seen) {
+        (Some(times), Some(seen)) => texts.say_with(
             key,
             &Args::new()
-                .text("seen", seen(texts, job, message))
+                .text("seen", seen)
                 .text("times", capital(&texts.times(times))),
         ),
         _ => sentence(&texts.message(message)),

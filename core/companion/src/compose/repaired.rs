@@ -31,6 +31,12 @@ pub(super) fn is_good(outcome: Outcome) -> bool {
     matches!(outcome, Outcome::Holds | Outcome::SlowLeak | Outcome::AsExpected)
 }
 
+/// Whether the repaired part tests good.
+#[must_use]
+pub(super) fn is_cured(job: &JobView) -> bool {
+    retested(job).is_some_and(|(_, (_, is))| is_good(is.outcome))
+}
+
 /// Whether the complaint is gone; nothing where that was not tried after the repair.
 #[must_use]
 pub(super) fn complaint_gone(job: &JobView) -> Option<bool> {

@@ -92,9 +92,9 @@ test-fuse-means-not-as-expected = Die Sicherung ist durch. Finde den Grund, bevo
 test-fuse-lead-red = Rote Leitung an einen Messpunkt der Sicherung, dann an den anderen.
 test-fuse-lead-black = Schwarze Leitung an Karosserie-{ -ground }.
 test-fuse-hint = { -dc } Sicherung heraus: Ohm.
-test-fuse-field-in-v = Messpunkt 1
+test-fuse-field-in-v = Messpunkt mit mehr Volt
 test-fuse-field-in-v-read = davor { $value }
-test-fuse-field-out-v = Messpunkt 2
+test-fuse-field-out-v = Anderer Messpunkt
 test-fuse-field-out-v-read = dahinter { $value }
 test-fuse-field-ohms = Oder Sicherung heraus: darüber
 test-fuse-field-ohms-read = darüber { $value }
@@ -209,7 +209,7 @@ test-coil-hint = { -ohms-range }
 test-coil-field-ohms = Ohm über das Ventil
 test-coil-field-ohms-read = { $value }
 test-coil-field-to-case-open = Pin gegen Ventilgehäuse: offen?
-test-coil-field-to-case-open-yes = Offen gegen Gehäuse
+test-coil-field-to-case-open-yes = Kein Kontakt zum Gehäuse
 test-coil-field-to-case-open-no = Es zeigt Ohm gegen Gehäuse
 
 ## Zustand des Autos neben einem Messwert, und was viele Felder teilen

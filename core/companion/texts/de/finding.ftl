@@ -16,6 +16,7 @@ finding-likeliest = Bisher am wahrscheinlichsten: { $cause }.
 finding-not-clear = Die Ursache ist noch nicht klar.
 finding-nothing-known = Noch ist nichts bekannt.
 finding-part = Ursache: { $parts }. Am wahrscheinlichsten: { $cause }.
+finding-part-aside = Ein Fehler, aber nicht der Grund der Beanstandung: { $parts }. Am wahrscheinlichsten: { $cause }.
 finding-tester = Die Handvakuumpumpe selbst ist undicht. Vom Auto ist noch nichts bewiesen.
 finding-sound = Diese Prüfungen fanden keinen Fehler in diesem Kreis.
 finding-explains = Das erklärt die Beanstandung.
@@ -41,7 +42,8 @@ evidence-seen-against = { $seen } { $times } wahrscheinlicher mit einer anderen 
 certainty-none = Noch ist nichts bekannt.
 certainty-very-sure = Praktisch sicher: { $percent }.
 certainty-sure = Sicher genug zum Handeln: { $percent }.
-certainty-tester = Wahrscheinlich, { $percent }. Dichte oder tausche es, dann prüfe wieder.
+certainty-sure-sound = Sicher genug, um nicht weiter zu prüfen: { $percent }.
+certainty-tester = Wahrscheinlichkeit { $percent }. Dichte oder tausche sie, dann prüfe wieder.
 certainty-likely = Wahrscheinlich, nicht sicher: { $percent }. Ein Befund gilt ab { $level }.
 certainty-open = Bisher am wahrscheinlichsten, mit { $percent }: { $cause }.
 

@@ -8,6 +8,7 @@ fall-none = stand { $seconds } bei { $start }
 fall-gained = stieg um { $drop } in { $seconds }
 fall-never = erreichte nur { $highest }
 fall-short = blieb bei { $highest }, soll { $target } erreichen
+fall-unusable = { $start } abgelesen, nicht brauchbar
 
 reading-hold-later = { $vacuum } nach { $seconds }
 reading-hold-trace = { $start }, { $vacuum } nach { $seconds }, { $count } Messwerte

@@ -93,9 +93,9 @@ test-fuse-means-not-as-expected = The fuse is blown. Find out why before you fit
 test-fuse-lead-red = Red lead on one test point of the fuse, then the other.
 test-fuse-lead-black = Black lead on chassis { -ground }.
 test-fuse-hint = { -dc } With the fuse out: ohms.
-test-fuse-field-in-v = Test point 1
+test-fuse-field-in-v = Point with more volts
 test-fuse-field-in-v-read = before it { $value }
-test-fuse-field-out-v = Test point 2
+test-fuse-field-out-v = Other point
 test-fuse-field-out-v-read = behind it { $value }
 test-fuse-field-ohms = Or fuse out: across it
 test-fuse-field-ohms-read = across it { $value }
@@ -210,7 +210,7 @@ test-coil-hint = { -ohms-range }
 test-coil-field-ohms = Ohms across the valve
 test-coil-field-ohms-read = { $value }
 test-coil-field-to-case-open = Pin to the valve's case: open?
-test-coil-field-to-case-open-yes = Open to the case
+test-coil-field-to-case-open-yes = No contact to the case
 test-coil-field-to-case-open-no = It reads ohms to the case
 
 ## Car state beside a reading, and the options that many fields share

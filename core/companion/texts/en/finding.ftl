@@ -16,6 +16,7 @@ finding-likeliest = Likeliest so far: { $cause }.
 finding-not-clear = The cause is not clear yet.
 finding-nothing-known = Nothing is known yet.
 finding-part = The cause is the { $parts }. Most likely { $cause }.
+finding-part-aside = A fault, but not behind the complaint: the { $parts }. Most likely { $cause }.
 finding-tester = The hand pump itself leaks. Nothing is proved of the car yet.
 finding-sound = These tests found no fault in this circuit.
 finding-explains = This explains the complaint.
@@ -41,7 +42,8 @@ evidence-seen-against = { $seen } { $times } likelier with another cause.
 certainty-none = Nothing is known yet.
 certainty-very-sure = Practically sure: { $percent }.
 certainty-sure = Sure enough to act: { $percent }.
-certainty-tester = Likely, { $percent }. Seal or change it, then test again.
+certainty-sure-sound = Sure enough to stop testing: { $percent }.
+certainty-tester = Probability { $percent }. Seal or change it, then test again.
 certainty-likely = Likely, not sure: { $percent }. A finding counts from { $level }.
 certainty-open = Likeliest so far, with { $percent }: { $cause }.
 

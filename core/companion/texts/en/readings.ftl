@@ -8,6 +8,7 @@ fall-none = stood still at { $start } for { $seconds }
 fall-gained = rose by { $drop } in { $seconds }
 fall-never = reached only { $highest }
 fall-short = stuck at { $highest }, should reach { $target }
+fall-unusable = read { $start }, not usable
 
 reading-hold-later = { $vacuum } after { $seconds }
 reading-hold-trace = { $start }, { $vacuum } after { $seconds }, { $count } readings

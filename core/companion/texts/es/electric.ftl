@@ -92,9 +92,9 @@ test-fuse-means-not-as-expected = El fusible está fundido. Averigua por qué an
 test-fuse-lead-red = Cable rojo a un punto de medida del fusible, luego al otro.
 test-fuse-lead-black = Cable negro a { -ground } de carrocería.
 test-fuse-hint = { -dc } Con el fusible fuera: ohmios.
-test-fuse-field-in-v = Punto de medida 1
+test-fuse-field-in-v = Punto con más voltios
 test-fuse-field-in-v-read = antes { $value }
-test-fuse-field-out-v = Punto de medida 2
+test-fuse-field-out-v = El otro punto
 test-fuse-field-out-v-read = después { $value }
 test-fuse-field-ohms = O fusible fuera: entre patas
 test-fuse-field-ohms-read = entre patas { $value }
@@ -209,7 +209,7 @@ test-coil-hint = { -ohms-range }
 test-coil-field-ohms = Ohmios en la válvula
 test-coil-field-ohms-read = { $value }
 test-coil-field-to-case-open = Pin a la carcasa: ¿abierto?
-test-coil-field-to-case-open-yes = Abierto a la carcasa
+test-coil-field-to-case-open-yes = Sin contacto con la carcasa
 test-coil-field-to-case-open-no = Da ohmios a la carcasa
 
 ## Estado del coche junto a una lectura, y lo que comparten muchos campos

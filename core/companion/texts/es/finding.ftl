@@ -16,6 +16,7 @@ finding-likeliest = Lo más probable hasta ahora: { $cause }.
 finding-not-clear = La causa aún no está clara.
 finding-nothing-known = Aún no se sabe nada.
 finding-part = Causa: { $parts }. Lo más probable: { $cause }.
+finding-part-aside = Un fallo, pero no el de la queja: { $parts }. Lo más probable: { $cause }.
 finding-tester = La propia bomba manual pierde. Del coche aún no hay nada demostrado.
 finding-sound = Estas pruebas no hallaron fallo en este circuito.
 finding-explains = Esto explica la queja.
@@ -41,7 +42,8 @@ evidence-seen-against = { $seen } { $times } más probable con otra causa.
 certainty-none = Aún no se sabe nada.
 certainty-very-sure = Prácticamente seguro: { $percent }.
 certainty-sure = Bastante seguro para actuar: { $percent }.
-certainty-tester = Probable, { $percent }. Séllala o cámbiala, luego prueba otra vez.
+certainty-sure-sound = Bastante seguro para dejar de probar: { $percent }.
+certainty-tester = Probabilidad: { $percent }. Séllala o cámbiala, luego prueba otra vez.
 certainty-likely = Probable, no seguro: { $percent }. Un diagnóstico cuenta desde { $level }.
 certainty-open = Lo más probable hasta ahora, con { $percent }: { $cause }.
 

@@ -8,6 +8,7 @@ fall-none = quieta en { $start } durante { $seconds }
 fall-gained = subió { $drop } en { $seconds }
 fall-never = solo llegó a { $highest }
 fall-short = se quedó en { $highest }, debe llegar a { $target }
+fall-unusable = leído { $start }, no sirve
 
 reading-hold-later = { $vacuum } tras { $seconds }
 reading-hold-trace = { $start }, { $vacuum } tras { $seconds }, { $count } lecturas

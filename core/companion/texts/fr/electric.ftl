@@ -92,9 +92,9 @@ test-fuse-means-not-as-expected = Le fusible est fondu. Cherchez pourquoi avant 
 test-fuse-lead-red = Cordon rouge sur un point du fusible, puis sur l’autre.
 test-fuse-lead-black = Cordon noir sur la { -ground } de caisse.
 test-fuse-hint = { -dc } Fusible ôté : ohms.
-test-fuse-field-in-v = Point de mesure 1
+test-fuse-field-in-v = Point avec le plus de volts
 test-fuse-field-in-v-read = avant { $value }
-test-fuse-field-out-v = Point de mesure 2
+test-fuse-field-out-v = L’autre point
 test-fuse-field-out-v-read = après { $value }
 test-fuse-field-ohms = Ou fusible ôté : à ses lames
 test-fuse-field-ohms-read = à ses lames { $value }
@@ -209,7 +209,7 @@ test-coil-hint = { -ohms-range }
 test-coil-field-ohms = Ohms de l’électrovanne
 test-coil-field-ohms-read = { $value }
 test-coil-field-to-case-open = Broche au boîtier : ouvert ?
-test-coil-field-to-case-open-yes = Ouvert vers le boîtier
+test-coil-field-to-case-open-yes = Pas de contact avec le boîtier
 test-coil-field-to-case-open-no = Des ohms vers le boîtier
 
 ## État de la voiture à côté d’une lecture, et ce que partagent bien des champs

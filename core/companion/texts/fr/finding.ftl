@@ -16,6 +16,7 @@ finding-likeliest = Le plus probable à ce stade : { $cause }.
 finding-not-clear = La cause n’est pas encore claire.
 finding-nothing-known = On ne sait encore rien.
 finding-part = Cause : { $parts }. Le plus probable : { $cause }.
+finding-part-aside = Un défaut, mais pas celui de la plainte : { $parts }. Le plus probable : { $cause }.
 finding-tester = La pompe manuelle elle-même fuit. Rien n’est encore prouvé sur la voiture.
 finding-sound = Ces essais n’ont trouvé aucun défaut dans ce circuit.
 finding-explains = Cela explique la plainte.
@@ -41,7 +42,8 @@ evidence-seen-against = { $seen } { $times } plus probable avec une autre cause.
 certainty-none = On ne sait encore rien.
 certainty-very-sure = Pratiquement sûr : { $percent }.
 certainty-sure = Assez sûr pour agir : { $percent }.
-certainty-tester = Probable, { $percent }. Étanchez-la ou changez-la, puis réessayez.
+certainty-sure-sound = Assez sûr pour arrêter les essais : { $percent }.
+certainty-tester = Probabilité : { $percent }. Étanchez-la ou changez-la, puis réessayez.
 certainty-likely = Probable, pas sûr : { $percent }. Un diagnostic compte à partir de { $level }.
 certainty-open = Le plus probable à ce stade, avec { $percent } : { $cause }.
 

@@ -8,6 +8,7 @@ fall-none = immobile à { $start } pendant { $seconds }
 fall-gained = hausse { $drop } en { $seconds }
 fall-never = n’a atteint que { $highest }
 fall-short = bloqué à { $highest }, doit atteindre { $target }
+fall-unusable = lu { $start }, inutilisable
 
 reading-hold-later = { $vacuum } après { $seconds }
 reading-hold-trace = { $start }, { $vacuum } après { $seconds }, { $count } lectures

@@ -75,7 +75,8 @@ impl Reasoned<'_> {
     }
 
     /// Faults that the readings have not ruled out beside the first cause, the likeliest first: those that are likely, and
-    /// those of which a second fault is still about as likely as before any reading.
+    /// those of which a second fault is still about as likely as before any reading. The tester's are none of them: nobody
+    /// has to put them right on the car.
     pub(super) fn left_open(&self) -> Vec<FaultId> {
         let first = self
             .posterior
@@ -97,7 +98,8 @@ impl Reasoned<'_> {
         };
         let open = |fault: &usize| {
             let beside = of_car(&fault) && p[*fault] >= NOT_RULED_OUT * as_second(*fault);
-            !first.contains(fault) && (p[*fault] >= WORTH_NAMING || beside)
+            let tester = self.model.faults[*fault].tester;
+            !tester && !first.contains(fault) && (p[*fault] >= WORTH_NAMING || beside)
         };
         let mut faults: Vec<usize> = (0..p.len()).filter(open).collect();
         faults.sort_by(|a, b| p[*b].total_cmp(&p[*a]));

@@ -43,6 +43,8 @@ const SMALL: f32 = 15.0;
 /// From line to line of the title.
 const LINE: f32 = 17.0;
 const BIG: f32 = 22.0;
+/// How far the arrow of a reading beyond the scale goes past its end.
+const BEYOND: f32 = 14.0;
 
 /// Draws the band, 360 by 132 units.
 #[must_use]
@@ -100,6 +102,13 @@ pub fn band(band: &Band) -> Scene {
     graduation(&mut sketch, start, end, x);
     expected_words(&mut sketch, band, from, to);
 
+    // Judged without a figure: it lies beyond the scale.
+    if let (None, Some(state)) = (reading, band.state) {
+        let (from, tip) = (at(RIGHT, AXIS), at(RIGHT + BEYOND, AXIS));
+        let wing = |up: f32| at(from.x, AXIS + up);
+        sketch.shape(&[wing(-7.0), wing(7.0), tip], None, Some(Role::Needle));
+        sketch.state(at(RIGHT, AXIS - 24.0), 7.0, state);
+    }
     if let Some(reading) = reading {
         let place = x(reading);
         if doubt > 0.0 {

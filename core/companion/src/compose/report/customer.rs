@@ -10,8 +10,8 @@ use crate::compose::hold::before_and_after;
 use crate::compose::money::{costs_heading, costs_table};
 use crate::compose::overview::complaint_phrase;
 use crate::compose::reading::reason_words;
-use crate::compose::reasons::seen;
-use crate::compose::repaired::{is_good, retested};
+use crate::compose::reasons::{seen, telling};
+use crate::compose::repaired::{is_cured, retested};
 use crate::job::JobView;
 use crate::text::{Args, Texts, capital, sentence};
 
@@ -44,9 +44,8 @@ pub(super) fn page(texts: &Texts, job: &JobView) -> Vec<Block> {
     page.not_done(texts, job);
     page.section("report-next", vec![next(texts, job)]);
     page.section("report-not-tested", not_tested(texts, job));
-    let cured = retested(job).is_some_and(|(_, (_, is))| is_good(is.outcome));
-    if !cured {
-        page.section("report-left-open", left_open(texts, &job.finding));
+    if !is_cured(job) {
+        page.section("report-left-open", left_open(texts, job));
     }
     page.section("report-seen", also_seen(texts, job));
     page.blocks.push(sign(texts, job));
@@ -184,12 +183,10 @@ fn cut_word(word: &str) -> String {
 
 /// How it is known: what speaks for it, and whether it explains the complaint.
 fn known(texts: &Texts, job: &JobView) -> Vec<String> {
-    let mut lines: Vec<String> = job
-        .finding
-        .speaks_for
-        .iter()
+    let mut lines: Vec<String> = telling(job)
+        .into_iter()
         .take(MOST_REASONS)
-        .map(|message| seen(texts, job, message))
+        .filter_map(|test| seen(texts, job, test))
         .collect();
     // The same test done twice says the same twice.
     lines.dedup();

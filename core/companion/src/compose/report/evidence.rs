@@ -4,22 +4,22 @@ use holdfast_diagnose::{Outcome, Reading, TestId, TestResult};
 use holdfast_report::{Block, Figure, Scene};
 
 use super::ReportWishes;
-use crate::compose::band::{bands, reached};
+use crate::compose::band::{Drawn, bands, reached};
 use crate::compose::hold::{before_and_after, fall, hold_chart};
 use crate::compose::map::{MapOf, printed_map};
 use crate::compose::mark::mark_of;
 use crate::compose::photo::{Boxes, photo_scene};
 use crate::compose::reading::{reading_words, small};
-use crate::compose::reasons::test_of;
-use crate::compose::repaired::retested;
+use crate::compose::reasons::telling;
+use crate::compose::repaired::{is_good, retested};
 use crate::compose::spectrum::spectra;
 use crate::job::JobView;
 use crate::text::{Args, Texts, sentence};
 
 /// A figure of a test, or of none: a photo.
 pub(super) struct Shown {
-    /// The test.
-    test: Option<TestId>,
+    /// The test, and what the figure says.
+    test: Option<(TestId, Outcome)>,
     /// What is drawn.
     figure: Figure,
 }
@@ -55,12 +55,21 @@ pub(super) fn map(texts: &Texts, job: &JobView) -> Figure {
     }
 }
 
-/// Takes out the figure that speaks most for the finding.
+/// Takes out the figure that speaks most for the finding. Beside a fault that is one on which something is wrong: what is
+/// as it should be proves nothing to somebody who looks at one picture.
 pub(super) fn take_strongest(shown: &mut Vec<Shown>, job: &JobView) -> Option<Figure> {
-    let tests = job.finding.speaks_for.iter().filter_map(test_of);
-    let at = tests
-        .filter_map(|test| shown.iter().rposition(|one| one.test.as_ref() == Some(test)))
-        .next()?;
+    let fault = job
+        .finding
+        .causes
+        .first()
+        .is_some_and(|cause| !cause.faults.is_empty());
+    let tells = |one: &Shown, wanted: &TestId| {
+        let test = one.test.as_ref();
+        test.is_some_and(|(test, outcome)| test == wanted && !(fault && is_good(*outcome)))
+    };
+    let at = telling(job)
+        .into_iter()
+        .find_map(|test| shown.iter().rposition(|one| tells(one, test)))?;
     Some(shown.remove(at).figure)
 }
 
@@ -101,8 +110,8 @@ fn holds(texts: &Texts, job: &JobView) -> Vec<Shown> {
                 Some(scene) => scene,
                 None => hold_chart(texts, job, &[(None, reading, result)])?,
             };
-            let caption = caption(texts, reading, result, &fall(texts, hold));
-            Some(shown_of(reading, scene, caption))
+            let words = fall(texts, hold);
+            Some(shown_of(texts, reading, result, whole(result, scene, words)))
         })
         .collect()
 }
@@ -123,23 +132,8 @@ fn meters(texts: &Texts, job: &JobView) -> Vec<Shown> {
         .iter()
         .filter(|(_, result)| result.outcome != Outcome::NotDone)
         .flat_map(|(reading, result)| {
-            let bands = bands(texts, job, reading, result);
-            // What the test says is said of all its readings together.
-            let one = bands.len() == 1;
-            bands
-                .into_iter()
-                .map(|(scene, words)| {
-                    let caption = if one {
-                        caption(texts, reading, result, &words)
-                    } else {
-                        let args = Args::new()
-                            .text("label", texts.test_name(&reading.test))
-                            .text("value", words);
-                        texts.say_with("reading-field", &args)
-                    };
-                    shown_of(reading, scene, caption)
-                })
-                .collect::<Vec<_>>()
+            let bands = bands(texts, job, reading, result).into_iter();
+            bands.map(|drawn| shown_of(texts, reading, result, drawn))
         })
         .collect()
 }
@@ -157,7 +151,7 @@ fn not_built(texts: &Texts, job: &JobView) -> Vec<Shown> {
         .filter_map(|(reading, result)| {
             let scene = reached(texts, reading, result)?;
             let seen = fall(texts, result.hold.as_ref()?);
-            Some(shown_of(reading, scene, caption(texts, reading, result, &seen)))
+            Some(shown_of(texts, reading, result, whole(result, scene, seen)))
         })
         .collect()
 }
@@ -169,37 +163,42 @@ fn vibrations(texts: &Texts, job: &JobView) -> Vec<Shown> {
         .filter_map(|(reading, result)| {
             let scene = spectra(texts, reading)?;
             let seen = small(&reading_words(texts, &job.circuit, reading));
-            Some(shown_of(reading, scene, caption(texts, reading, result, &seen)))
+            Some(shown_of(texts, reading, result, whole(result, scene, seen)))
         })
         .collect()
 }
 
-fn shown_of(reading: &Reading, scene: Scene, caption: String) -> Shown {
-    Shown {
-        test: Some(reading.test.clone()),
-        figure: Figure {
-            scene,
-            caption,
-            width_share: HALF,
-        },
+/// A drawing of all that was read in a test.
+fn whole(result: &TestResult, scene: Scene, words: String) -> Drawn {
+    Drawn {
+        scene,
+        words,
+        outcome: result.outcome,
     }
 }
 
 /// Share of the text width of a figure that is one of two.
 const HALF: f32 = 0.48;
 
-fn caption(texts: &Texts, reading: &Reading, result: &TestResult, seen: &str) -> String {
-    texts.say_with(
-        if reading.after_repair {
-            "report-caption-after"
-        } else {
-            "report-caption-test"
+fn shown_of(texts: &Texts, reading: &Reading, result: &TestResult, drawn: Drawn) -> Shown {
+    let caption = match (reading.after_repair, drawn.outcome == result.outcome) {
+        (true, _) => "report-caption-after",
+        (false, true) => "report-caption-test",
+        // What the test says, this part of it does not.
+        (false, false) => "report-caption-figure",
+    };
+    let args = Args::new()
+        .text("test", texts.test_name(&reading.test))
+        .text("seen", drawn.words)
+        .text("result", mark_of(texts, drawn.outcome).word.to_lowercase());
+    Shown {
+        test: Some((reading.test.clone(), drawn.outcome)),
+        figure: Figure {
+            scene: drawn.scene,
+            caption: texts.say_with(caption, &args),
+            width_share: HALF,
         },
-        &Args::new()
-            .text("test", texts.test_name(&reading.test))
-            .text("seen", seen)
-            .text("result", mark_of(texts, result.outcome).word.to_lowercase()),
-    )
+    }
 }
 
 fn photos(texts: &Texts, job: &JobView, wishes: &ReportWishes<'_>) -> Vec<Shown> {

@@ -3,7 +3,7 @@
 use holdfast_report::{Align, Table};
 
 use super::columns;
-use crate::compose::hold::fall;
+use crate::compose::hold::{fall, is_unusable};
 use crate::job::JobView;
 use crate::text::{Args, Texts};
 
@@ -33,7 +33,11 @@ pub(super) fn hold_table(texts: &Texts, job: &JobView) -> Table {
                 range,
                 texts.leak_number(hold.limit_std_cm3_min),
                 texts.number(hold.volume_cm3, 0),
-                texts.percent(hold.p_over_limit),
+                if is_unusable(hold) {
+                    texts.say("record-none")
+                } else {
+                    texts.percent(hold.p_over_limit)
+                },
             ])
         })
         .collect();

@@ -34,7 +34,11 @@ pub(super) fn blocks(texts: &Texts, job: &JobView) -> Vec<Block> {
             blocks.push(Block::Table(table));
         }
     };
-    table("record-causes", cause_table(texts, job));
+    let causes = match job.repaired() {
+        Some(_) => "record-causes-before",
+        None => "record-causes",
+    };
+    table(causes, cause_table(texts, job));
     table("record-results", result_table(texts, job));
     table("record-holds", hold_table(texts, job));
     table("record-skipped", skipped_table(texts, job));
@@ -42,7 +46,7 @@ pub(super) fn blocks(texts: &Texts, job: &JobView) -> Vec<Block> {
     if let Some(full) = costs.and_then(|dated| costs_in_full(texts, &dated.value)) {
         table("report-costs", full);
     }
-    let mut open = left_open(texts, &job.finding);
+    let mut open = left_open(texts, job);
     if job.log.newer() > 0 {
         open.push(texts.say_with("record-newer", &Args::new().count("count", job.log.newer())));
     }
