@@ -8,40 +8,26 @@
 //! | `BarometerRead` | ambient pressure filled in, unless one was typed |
 //! | `Confirm` with every caution ticked | what changed is logged; where we stand |
 
-use holdfast_diagnose::{ComponentKind, Engine as EngineState, Situation, Tool};
-use holdfast_joblog::{
-    Acknowledged, Engine, Payload, Place as PlaceRecord, SecondPerson, Tools, Typed as TypedRecord,
-};
+mod cautions;
+mod place;
+
+use holdfast_diagnose::{Engine as EngineState, Situation, Tool};
+use holdfast_joblog::{Acknowledged, Engine, Payload, SecondPerson, Tools};
 use holdfast_measure::Bound;
+
+use cautions::{caution_section, cautions, unticked};
+use place::{place, place_section};
 
 use crate::companion::Companion;
 use crate::error::ActError;
-use crate::flow::numbers::{Logged, NumberField};
+use crate::flow::numbers::NumberField;
 use crate::flow::parts::{any_of, entry, option, primary, section, words};
-use crate::protocol::{
-    Acknowledgement, Action, Body, Caution, FieldId, FormItem, FormScreen, Frame, Pick, Section, Signal,
-};
+use crate::protocol::{Action, Body, FieldId, FormScreen, Frame, Pick, Section};
 use crate::session::{At, PrepareDraft};
-use crate::settings::Profile;
 use crate::situation;
 use crate::text::Args;
 use crate::turn::Turn;
 
-const ALTITUDE: NumberField = NumberField {
-    id: FieldId::Altitude,
-    label: "prepare-altitude",
-    bound: Bound::ALTITUDE,
-};
-const AMBIENT: NumberField = NumberField {
-    id: FieldId::Ambient,
-    label: "prepare-ambient",
-    bound: Bound::AMBIENT,
-};
-const AIR: NumberField = NumberField {
-    id: FieldId::AirTemperature,
-    label: "prepare-air",
-    bound: Bound::AIR,
-};
 const STOPPED: NumberField = NumberField {
     id: FieldId::EngineStopped,
     label: "prepare-stopped",
@@ -151,52 +137,6 @@ pub(super) fn settle(
     Ok(())
 }
 
-fn place(core: &Companion, draft: &PrepareDraft) -> PlaceRecord {
-    let there = core
-        .job
-        .as_ref()
-        .and_then(|job| job.log.place.clone())
-        .unwrap_or_default();
-    let altitude_m = ALTITUDE.holds(core, &draft.typed, there.altitude_m);
-    let typed = AMBIENT.typed(core, &draft.typed);
-    let logged = if AMBIENT.emptied(&draft.typed) {
-        None
-    } else {
-        there.ambient_kpa
-    };
-    let ambient_kpa = typed.or(draft.barometer_kpa).or(logged);
-    let ambient_from = match (typed, draft.barometer_kpa, logged, altitude_m) {
-        (Some(_), ..) => "typed".to_owned(),
-        (None, Some(_), ..) => "barometer".to_owned(),
-        (None, None, Some(_), _) => there.ambient_from,
-        (None, None, None, Some(_)) => "altitude".to_owned(),
-        (None, None, None, None) => "sea_level".to_owned(),
-    };
-    PlaceRecord {
-        altitude_m,
-        ambient_kpa,
-        ambient_from,
-        air_c: AIR.holds(core, &draft.typed, there.air_c),
-        typed: typed_records(core, draft, there.typed),
-    }
-}
-
-/// What was typed for the place: now, else before where the field was left alone.
-fn typed_records(core: &Companion, draft: &PrepareDraft, before: Vec<TypedRecord>) -> Vec<TypedRecord> {
-    let mut records = before;
-    for (field, key) in [
-        (&ALTITUDE, "altitude_m"),
-        (&AMBIENT, "ambient_kpa"),
-        (&AIR, "air_c"),
-    ] {
-        if draft.typed.get(&field.id).is_some() {
-            records.retain(|record| record.key != key);
-            records.extend(field.record(core, &draft.typed, key));
-        }
-    }
-    records
-}
-
 fn tools(core: &Companion, draft: &PrepareDraft) -> Vec<String> {
     let logged = || {
         core.job
@@ -255,43 +195,6 @@ pub(super) fn situation_ahead(core: &Companion, draft: &PrepareDraft) -> Option<
     })
 }
 
-/// The cautions that apply today, gravest first. Usual trade practice; common practice, no source.
-fn cautions(core: &Companion, draft: &PrepareDraft) -> Vec<(&'static str, Signal)> {
-    let runs = engine_runs(core, draft);
-    let shared = core
-        .job
-        .as_ref()
-        .is_some_and(|job| job.circuit.of_kind(ComponentKind::Consumer).next().is_some());
-    let owner = core.session.settings.profile == Profile::Owner;
-    let in_gear = second_person(core, draft) && !owner;
-    [
-        (true, "orange-cables", Signal::Danger),
-        (true, "engine-starts", Signal::Warning),
-        (runs, "moving-parts", Signal::Warning),
-        (runs, "fumes", Signal::Warning),
-        (shared, "brake-vacuum", Signal::Warning),
-        (runs && in_gear, "in-gear", Signal::Warning),
-        (owner, "stop-lines", Signal::Warning),
-        (true, "burns", Signal::Caution),
-        (true, "service-information", Signal::Notice),
-    ]
-    .into_iter()
-    .filter(|(applies, ..)| *applies)
-    .map(|(_, id, signal)| (id, signal))
-    .collect()
-}
-
-fn is_ticked(core: &Companion, draft: &PrepareDraft, caution: &str) -> bool {
-    draft.acknowledged.iter().any(|ticked| ticked == caution) || core.acknowledged(caution)
-}
-
-fn unticked(core: &Companion, draft: &PrepareDraft) -> usize {
-    cautions(core, draft)
-        .iter()
-        .filter(|(id, _)| !is_ticked(core, draft, id))
-        .count()
-}
-
 pub(super) fn screen(core: &Companion, draft: &PrepareDraft) -> (Frame, Body) {
     let left = unticked(core, draft);
     let why_not = (left > 0).then(|| core.say_with("prepare-unticked", &Args::new().count("count", left)));
@@ -307,31 +210,6 @@ pub(super) fn screen(core: &Companion, draft: &PrepareDraft) -> (Frame, Body) {
         next: Some(next),
     };
     (Frame::titled(core.say("prepare-title")), Body::Prepare { form })
-}
-
-fn caution_section(core: &Companion, draft: &PrepareDraft) -> Section {
-    let items = cautions(core, draft)
-        .into_iter()
-        .map(|(id, signal)| {
-            let ack = if is_ticked(core, draft, id) {
-                Acknowledgement::Given
-            } else {
-                Acknowledgement::Open {
-                    action: Action::Acknowledge {
-                        caution: id.to_owned(),
-                    },
-                }
-            };
-            let caution = Caution {
-                signal,
-                word: core.signal_word(signal),
-                text: core.say(&format!("prepare-caution-{id}")),
-                ack,
-            };
-            FormItem::Care { caution }
-        })
-        .collect();
-    section(core.say("prepare-cautions"), items)
 }
 
 fn tool_section(core: &Companion, draft: &PrepareDraft) -> Section {
@@ -353,30 +231,6 @@ fn tool_section(core: &Companion, draft: &PrepareDraft) -> Section {
         vec![
             words(core.say("prepare-tools-hint")),
             any_of(String::new(), options),
-        ],
-    )
-}
-
-fn place_section(core: &Companion, draft: &PrepareDraft) -> Section {
-    let there = core
-        .job
-        .as_ref()
-        .and_then(|job| job.log.place.clone())
-        .unwrap_or_default();
-    let logged = |figure, key| Logged::with(figure, &there.typed, key);
-    let ambient_kpa = draft.barometer_kpa.or(there.ambient_kpa);
-    let mut ambient = AMBIENT.field(core, &draft.typed, logged(ambient_kpa, "ambient_kpa"));
-    let found = draft.typed.get(&FieldId::Ambient).is_none() && draft.barometer_kpa.is_some();
-    if found {
-        ambient.hint = core.say("prepare-ambient-found");
-    }
-    section(
-        core.say("prepare-place"),
-        vec![
-            words(core.say("prepare-place-hint")),
-            entry(ALTITUDE.field(core, &draft.typed, logged(there.altitude_m, "altitude_m"))),
-            entry(ambient),
-            entry(AIR.field(core, &draft.typed, logged(there.air_c, "air_c"))),
         ],
     )
 }
