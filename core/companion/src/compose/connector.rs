@@ -12,7 +12,33 @@ struct Leads {
     /// The lead on chassis ground, if the test uses it.
     ground: Option<Lead>,
     /// From which side the connector is seen.
-    seen_from: &'static str,
+    seen_from: SeenFrom,
+}
+
+/// The side that a connector is seen from, its latch up.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum SeenFrom {
+    /// Into the open face of the car's connector: here the pins are counted from the left.
+    Face,
+    /// From behind, where its wires go in.
+    Wires,
+    /// Into the valve's socket, which it goes on.
+    Socket,
+}
+
+impl SeenFrom {
+    fn words(self) -> &'static str {
+        match self {
+            Self::Face => "connector-seen-from",
+            Self::Wires => "connector-seen-from-wires",
+            Self::Socket => "connector-seen-valve",
+        }
+    }
+
+    /// From behind, and in what it goes on, left and right change places.
+    fn is_mirrored(self) -> bool {
+        self != Self::Face
+    }
 }
 
 /// What the two pins are, by how the valve is wired.
@@ -58,7 +84,7 @@ pub(crate) fn connector(texts: &Texts, circuit: &Circuit, test: &TestId) -> Opti
     };
     // Which pin is which is what the first test finds out, and the coil has no sides.
     let named = !matches!(test.kind, TestKind::SupplyVolts | TestKind::Coil) || wiring == Wiring::BothSides;
-    let pins = leads
+    let mut pins: Vec<Pin> = leads
         .pins
         .iter()
         .zip(["1", "2"])
@@ -77,6 +103,9 @@ pub(crate) fn connector(texts: &Texts, circuit: &Circuit, test: &TestId) -> Opti
             state: None,
         })
         .collect();
+    if leads.seen_from.is_mirrored() {
+        pins.reverse();
+    }
     let [red, black] = lead_lines(texts, circuit, test).map(Option::unwrap_or_default);
     Some(connector_face(&ConnectorFace {
         language: texts.language().tag().to_owned(),
@@ -84,7 +113,7 @@ pub(crate) fn connector(texts: &Texts, circuit: &Circuit, test: &TestId) -> Opti
             "connector-alt",
             &Args::new().text("red", red).text("black", black),
         ),
-        seen_from: texts.say(leads.seen_from),
+        seen_from: texts.say(leads.seen_from.words()),
         pins,
         ground: leads.ground.map(|lead| GroundPlace {
             label: texts.say("connector-ground"),
@@ -122,12 +151,12 @@ fn leads(kind: TestKind, wiring: Wiring) -> Option<Leads> {
         Wiring::SupplySide | Wiring::BothSides => [red, None],
     };
     let (pins, ground, seen_from) = match kind {
-        TestKind::SupplyVolts | TestKind::SupplyLoaded => ([red, None], black, "connector-seen-from"),
-        TestKind::ValveVolts => ([red, black], None, "connector-seen-from-wires"),
-        TestKind::ControlPin => (control, black, "connector-seen-from-wires"),
-        TestKind::ControlWire => (control, black, "connector-seen-from"),
-        TestKind::PowerWire if wiring == Wiring::GroundSide => ([black, None], None, "connector-seen-from"),
-        TestKind::Coil => ([red, black], None, "connector-seen-valve"),
+        TestKind::SupplyVolts | TestKind::SupplyLoaded => ([red, None], black, SeenFrom::Face),
+        TestKind::ValveVolts => ([red, black], None, SeenFrom::Wires),
+        TestKind::ControlPin => (control, black, SeenFrom::Wires),
+        TestKind::ControlWire => (control, black, SeenFrom::Face),
+        TestKind::PowerWire if wiring == Wiring::GroundSide => ([black, None], None, SeenFrom::Face),
+        TestKind::Coil => ([red, black], None, SeenFrom::Socket),
         _ => return None,
     };
     Some(Leads {
@@ -184,6 +213,18 @@ mod tests {
         let (both, leads) = shown("push-pull", TestKind::ControlPin);
         assert_eq!(count(&both, "control wire"), 2);
         assert!(leads[0].as_deref().unwrap().contains("then the other"));
+    }
+
+    #[test]
+    fn left_and_right_change_places_from_behind_and_in_the_valve() {
+        let numbers = |kind| {
+            let (words, _) = shown("ignition-fed-ground-switched", kind);
+            let numbers = words.into_iter().filter(|word| word == "1" || word == "2");
+            numbers.collect::<Vec<_>>()
+        };
+        assert_eq!(numbers(TestKind::SupplyVolts), ["1", "2"], "into its face");
+        assert_eq!(numbers(TestKind::ControlPin), ["2", "1"], "from its wires");
+        assert_eq!(numbers(TestKind::Coil), ["2", "1"], "into the valve");
     }
 
     #[test]
