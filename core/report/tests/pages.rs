@@ -269,6 +269,47 @@ fn text_runs_beside_the_picture_and_a_signature_stands_below_it() {
     assert!(signed.y > caption.y, "below the picture and its caption");
 }
 
+#[test]
+fn words_under_a_line_to_sign_on_stay_under_it() {
+    let long = "Cliente, fecha. Reparación: aceptada / más tarde / rechazada por ahora";
+    let mut sample = report(3, None);
+    sample.aside.clear();
+    sample.customer = vec![Block::Sign(vec![
+        SignLine {
+            label: long.into(),
+            ..SignLine::default()
+        },
+        SignLine {
+            label: "Right".into(),
+            written: "Somebody with a name that is longer than a line to sign on has room for".into(),
+            ..SignLine::default()
+        },
+    ])];
+    let page = pages(&sample, Paper::A4).remove(0).scene;
+    let words = page.items.iter().filter_map(|item| match item {
+        Item::Text { at, text, .. } => Some((*at, text.trim_end())),
+        _ => None,
+    });
+    let words: Vec<_> = words.collect();
+    let right = words.iter().find(|(_, text)| *text == "Right").unwrap().0;
+    let under = |x: f32| {
+        let lines = words
+            .iter()
+            .filter(move |(at, _)| at.y >= right.y && (at.x - x).abs() < 1.0);
+        lines.map(|(_, text)| *text).collect::<Vec<_>>()
+    };
+    let left = words
+        .iter()
+        .find(|(_, text)| text.starts_with("Cliente"))
+        .unwrap()
+        .0;
+    assert_eq!(under(left.x)[..2].join(" "), long);
+    assert_eq!(
+        under(right.x)[1..3].join(" "),
+        "Somebody with a name that is longer than a line to sign on has room for"
+    );
+}
+
 /// Keys: ISO 19005-3, 6.8 (embedded files), and ISO 32000-2, 7.11.3 and table 43.
 #[test]
 fn an_attachment_says_what_it_is_and_how_it_belongs_to_the_pages() -> Outcome {

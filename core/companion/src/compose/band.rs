@@ -9,7 +9,7 @@ use holdfast_report::{Band, Scene};
 
 use super::hold::{TARGET_REACH, is_unusable};
 use super::mark::state_of;
-use super::reading::{field_words, number_words, small, value_words};
+use super::reading::{field_words, number_words, value_words};
 use crate::job::JobView;
 use crate::text::{Args, Texts};
 
@@ -78,7 +78,6 @@ pub(super) fn bands(texts: &Texts, job: &JobView, reading: &Reading, result: &Te
             };
             let outcome = field.says(&earlier, value, result.outcome)?;
             let scene = field.drawn(texts, &earlier, Some(value), Some(outcome))?;
-            let words = small(&words);
             Some(Drawn {
                 scene,
                 words,

@@ -4,7 +4,7 @@ use holdfast_diagnose::Outcome;
 use holdfast_report::State;
 
 use crate::protocol::{Mark, MarkShape};
-use crate::text::Texts;
+use crate::text::{Texts, capital};
 
 /// The state that stands for a result on a drawing.
 #[must_use]
@@ -19,10 +19,16 @@ pub(crate) fn state_of(outcome: Outcome) -> State {
     }
 }
 
-/// A result as a mark with its own word: a meter reading is "as expected", a hold "holds".
+/// A result as a mark with its own word.
 #[must_use]
 pub(crate) fn mark_of(texts: &Texts, outcome: Outcome) -> Mark {
-    let key = match outcome {
+    mark(state_of(outcome), outcome_words(texts, outcome))
+}
+
+/// A result as it stands on a line: a meter reading is "as expected", a hold "holds".
+#[must_use]
+pub(super) fn outcome_words(texts: &Texts, outcome: Outcome) -> String {
+    texts.say(match outcome {
         Outcome::Holds => "state-holds",
         Outcome::SlowLeak => "state-slow-leak",
         Outcome::Leaks => "state-leaks",
@@ -31,8 +37,7 @@ pub(crate) fn mark_of(texts: &Texts, outcome: Outcome) -> Mark {
         Outcome::AsExpected => "state-as-expected",
         Outcome::NotAsExpected => "state-not-as-expected",
         Outcome::NotDone => "state-cant-do",
-    };
-    mark(state_of(outcome), texts.say(key))
+    })
 }
 
 /// The mark of a test that has not been done.
@@ -49,7 +54,7 @@ pub(crate) fn cannot_do(texts: &Texts) -> Mark {
 
 /// A mark with a word of its own.
 #[must_use]
-pub(crate) fn mark(state: State, word: String) -> Mark {
+pub(crate) fn mark(state: State, word: impl AsRef<str>) -> Mark {
     let shape = match state {
         State::Holds => MarkShape::Disc,
         State::SlowLeak => MarkShape::HalfDisc,
@@ -62,6 +67,6 @@ pub(crate) fn mark(state: State, word: String) -> Mark {
     Mark {
         shape,
         role: state.role(),
-        word,
+        word: capital(word.as_ref()),
     }
 }

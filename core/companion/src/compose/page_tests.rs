@@ -8,7 +8,9 @@ use serde_json::json;
 
 use super::example::{Example, front_hose_found, leaking_front_hose};
 use super::log::log_rows;
+use super::reading::reading_words;
 use super::tests::{made, report_text, texts};
+use crate::text::Texts;
 
 /// A finding of these faults in these parts, spoken for by these tests.
 fn found(faults: &[(&str, &str)], parts: &[&str], tests: &[&str]) -> (Finding, Next) {
@@ -213,16 +215,44 @@ fn a_reading_that_was_kept_was_not_put_right() {
 }
 
 #[test]
-fn words_go_on_a_line_in_small_letters() {
-    use super::reading::small;
-    for (words, on_a_line) in [
-        ("A gap opens", "a gap opens"),
-        ("Over range", "over range"),
-        ("P0302", "P0302"),
-        ("V 12", "V 12"),
-        ("À vide", "à vide"),
-        ("", ""),
-    ] {
-        assert_eq!(small(words), on_a_line);
-    }
+fn on_a_line_nouns_keep_the_capitals_of_their_language() {
+    let example = || {
+        Example::begun()
+            .read("source", json!({"gauge": 19, "unit": "inHg", "steady": true}))
+            .read(
+                "mount-move:front_mount",
+                json!({"clunk": true, "gap_opens": true}),
+            )
+            .read("look", json!({"connector": "corroded"}))
+            .read(
+                "idle-quality",
+                json!({"rpm": 740, "steady": true, "rough": false}),
+            )
+    };
+    let read = |language: &str| {
+        let (texts, job) = (Texts::new(language), example().view());
+        let read = job
+            .done
+            .iter()
+            .map(|(reading, _)| reading_words(&texts, &job.circuit, reading));
+        read.map(|words| spaced(&words)).collect::<Vec<_>>()
+    };
+    assert_eq!(
+        read("en"),
+        [
+            "19.0 inHg, needle stands still",
+            "A knock, metal to metal, a gap opens",
+            "Connector corroded",
+            "740 rpm, steady speed, smooth and even",
+        ]
+    );
+    assert_eq!(
+        read("de"),
+        [
+            "19,0 inHg, Zeiger steht still",
+            "Ein Schlag, Metall auf Metall, ein Spalt öffnet sich",
+            "Stecker: korrodiert",
+            "740 1/min, Drehzahl ruhig, rund und gleichmäßig",
+        ]
+    );
 }

@@ -10,15 +10,21 @@ use holdfast_measure::{Pressure, PressureUnit, si::pressure::pascal};
 
 use crate::text::{Args, Texts, capital, kebab};
 
-/// What was seen, in a line: "20 inHg, after 20 s 13.5 inHg; 19 strokes".
+/// What was seen, by itself: "20 inHg, after 20 s 13.5 inHg; 19 strokes".
 #[must_use]
 pub(crate) fn reading_words(texts: &Texts, circuit: &Circuit, reading: &Reading) -> String {
+    capital(&on_a_line(texts, circuit, reading))
+}
+
+/// What was seen, as it goes on a line. The texts are written so: a language knows which words keep their capitals there.
+#[must_use]
+pub(super) fn on_a_line(texts: &Texts, circuit: &Circuit, reading: &Reading) -> String {
     match &reading.answer {
         Answer::Hold(hold) => hold_words(texts, hold),
         Answer::Values(values) => values_words(texts, circuit, &reading.test, values),
         Answer::Look(seen) => look_words(texts, seen),
-        Answer::NotDone { reason } => capital(&reason_words(texts, reason)),
-        Answer::NotAvailable => capital(&reason_words(texts, "not_available")),
+        Answer::NotDone { reason } => reason_words(texts, reason),
+        Answer::NotAvailable => reason_words(texts, "not_available"),
     }
 }
 
@@ -110,29 +116,10 @@ fn values_words(
             Some(field_words(texts, test, spec.as_ref(), key, value, unit))
         })
         .collect();
-    match words.as_slice() {
-        [] => texts.say("reading-nothing"),
-        [first, rest @ ..] => {
-            let rest = rest.iter().map(|words| format!(", {}", small(words)));
-            capital(first) + &rest.collect::<String>()
-        }
+    if words.is_empty() {
+        return texts.say("reading-nothing");
     }
-}
-
-/// Words that go on a line: a first capital becomes small where a small letter follows, in the word or, after a word of one
-/// letter, in the next.
-#[must_use]
-pub(super) fn small(words: &str) -> String {
-    let mut letters = words.chars();
-    let Some(first) = letters.next().filter(|first| first.is_uppercase()) else {
-        return words.to_owned();
-    };
-    let rest = letters.as_str();
-    if rest.trim_start_matches(' ').starts_with(char::is_lowercase) {
-        first.to_lowercase().chain(letters).collect()
-    } else {
-        words.to_owned()
-    }
+    words.join(", ")
 }
 
 /// A field with its value: "Pin 1 to chassis ground 12.4 V", or the words of the answer where they say it all.
@@ -236,6 +223,6 @@ fn look_words(texts: &Texts, seen: &BTreeMap<ComponentId, LookState>) -> String 
     if odd.is_empty() {
         texts.say("reading-look-nothing")
     } else {
-        capital(&odd.join("; "))
+        odd.join("; ")
     }
 }

@@ -4,7 +4,7 @@ use holdfast_diagnose::{Answer, Arg, Message, TestId, TestKind, TestResult};
 
 use super::hold::{fall, is_unusable};
 use super::overview::is_tester;
-use super::reading::{reading_words, small};
+use super::reading::on_a_line;
 use super::repaired::is_good;
 use crate::job::JobView;
 use crate::text::{Args, Texts, capital, sentence};
@@ -38,12 +38,10 @@ pub(super) fn seen(texts: &Texts, job: &JobView, test: &TestId) -> Option<String
         .rev()
         .find(|(reading, _)| &reading.test == test && !reading.after_repair);
     let (reading, result) = done?;
-    let words = || reading_words(texts, &job.circuit, reading);
     Some(match (&reading.answer, &result.hold, result.says.first()) {
-        (Answer::Look(_), ..) => named(texts, test, &words().to_lowercase()),
         (_, Some(hold), _) => named(texts, test, &fall(texts, hold)),
-        (_, None, Some(first)) if !first.args.is_empty() => sentence(&texts.message(first)),
-        _ => named(texts, test, &small(&words())),
+        (Answer::Values(_), _, Some(first)) if !first.args.is_empty() => sentence(&texts.message(first)),
+        _ => named(texts, test, &on_a_line(texts, &job.circuit, reading)),
     })
 }
 

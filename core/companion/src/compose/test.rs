@@ -7,7 +7,7 @@ use holdfast_diagnose::{
 use holdfast_measure::{Pressure, si::pressure::kilopascal};
 use holdfast_report::Scene;
 
-use super::reading::reading_words;
+use super::reading::on_a_line;
 use super::{hold::hold_chart, mark::mark_of, spectrum::spectra};
 use crate::job::JobView;
 use crate::protocol::{Acknowledgement, Caution, Mark, Meaning, Signal, Step};
@@ -207,10 +207,7 @@ pub(crate) fn result(texts: &Texts, job: &JobView, reading: &Reading, result: &T
     let sentence_seen = match (&reading.answer, said.next()) {
         (Answer::NotDone { .. } | Answer::NotAvailable, _) => texts.say_with(
             "not-done",
-            &Args::new().text(
-                "reason",
-                reading_words(texts, &job.circuit, reading).to_lowercase(),
-            ),
+            &Args::new().text("reason", on_a_line(texts, &job.circuit, reading)),
         ),
         (_, first) => first.unwrap_or_default(),
     };

@@ -11,6 +11,7 @@ use crate::companion::Companion;
 use crate::flow::parts::{one_of, option};
 use crate::protocol::{FormItem, Pick};
 use crate::situation;
+use crate::text::capital;
 
 /// The state with one property picked, or let go where it held.
 pub(super) fn pick(mut car: CarState, property: &str, value: &str) -> CarState {
@@ -33,7 +34,7 @@ const NO: &str = "no";
 pub(super) fn items(core: &Companion, car: CarState) -> Vec<FormItem> {
     let choose = |property: &str, value: &str, key: &str, holds: bool| {
         let (property, value) = (property.to_owned(), value.to_owned());
-        option(core.say(key), holds, Pick::CarState { property, value })
+        option(capital(&core.say(key)), holds, Pick::CarState { property, value })
     };
     let engine = |state: EngineState, key: &str| {
         choose(
@@ -45,7 +46,7 @@ pub(super) fn items(core: &Companion, car: CarState) -> Vec<FormItem> {
     };
     vec![
         one_of(
-            core.say("state-engine"),
+            capital(&core.say("state-engine")),
             vec![
                 engine(EngineState::Off, "state-engine-off"),
                 engine(EngineState::Idle, "state-engine-idle"),
@@ -53,7 +54,7 @@ pub(super) fn items(core: &Companion, car: CarState) -> Vec<FormItem> {
             ],
         ),
         one_of(
-            core.say("state-connected"),
+            capital(&core.say("state-connected")),
             vec![
                 choose(
                     "connected",
@@ -70,7 +71,7 @@ pub(super) fn items(core: &Companion, car: CarState) -> Vec<FormItem> {
             ],
         ),
         one_of(
-            core.say("state-hot"),
+            capital(&core.say("state-hot")),
             vec![
                 choose("hot", YES, "state-hot-yes", car.hot == Some(true)),
                 choose("hot", NO, "state-hot-no", car.hot == Some(false)),

@@ -26,7 +26,7 @@ use crate::protocol::{
     Action, Body, FormItem, Frame, PhonePart, Pick, Place, ReportScreen, ReportState, Request, Section,
 };
 use crate::session::{At, NoticeAt, ReportMade};
-use crate::text::{Language, Texts};
+use crate::text::{Language, Texts, capital};
 use crate::turn::Turn;
 use crate::work::{Go, Product, Task, write_whole};
 
@@ -320,7 +320,7 @@ fn parts_choice(core: &Companion) -> FormItem {
     let part = |part: ReportPart| {
         let id = part.as_str();
         let is_in = !left_out.is_some_and(|out| out.contains(&part));
-        let label = core.say(&format!("report-part-{id}"));
+        let label = capital(&core.say(&format!("report-part-{id}")));
         option(label, is_in, Pick::ReportPart { id: id.to_owned() })
     };
     any_of(core.say("report-parts"), ReportPart::ALL.map(part).into())

@@ -1,8 +1,8 @@
 //! What the person's own jobs taught, in the settings: shown, and forgotten when asked.
 
 use crate::companion::Companion;
-use crate::flow::parts::{any_of, option, section, words};
-use crate::protocol::{Pick, Section};
+use crate::flow::parts::{quiet, section, tap, words};
+use crate::protocol::{Action, Pick, Section};
 use crate::text::{Args, capital};
 
 /// Faults that are shown.
@@ -23,8 +23,8 @@ pub(super) fn taught_section(core: &Companion) -> Section {
                 .count("count", times as usize);
             items.push(words(core.say_with("taught-fault", &args)));
         }
-        let forget = option(core.say("taught-forget"), false, Pick::ForgetJobs);
-        items.push(any_of(String::new(), vec![forget]));
+        let pick = Pick::ForgetJobs;
+        items.push(tap(quiet(core.say("taught-forget"), Action::Pick { pick })));
     }
     section(core.say("taught"), items)
 }

@@ -25,7 +25,7 @@ use crate::flow::reading::{Handed, hand_in};
 use crate::flow::{car_state, vibration};
 use crate::protocol::{Action, Body, FormItem, Keys, MeterScreen, Pick};
 use crate::session::{At, Meant, Stage, TestAt, Tried, ValuesAt};
-use crate::text::Args;
+use crate::text::{Args, capital};
 use crate::turn::Turn;
 
 pub(super) fn act(
@@ -232,11 +232,9 @@ fn field_items(core: &Companion, spec: &TestSpec, field: &FieldSpec, values: &Va
 
 /// What yes and no are called where a test has words for them.
 pub(super) fn said_words(core: &Companion, spec: &TestSpec, key: &str, said: &str) -> String {
-    core.texts
-        .test_text(
-            &spec.id,
-            &format!("field-{}-{said}", key.replace('_', "-")),
-            &Args::new(),
-        )
-        .unwrap_or_else(|| core.say(&format!("said-{said}")))
+    let own = format!("field-{}-{said}", key.replace('_', "-"));
+    match core.texts.test_text(&spec.id, &own, &Args::new()) {
+        Some(words) => capital(&words),
+        None => core.say(&format!("said-{said}")),
+    }
 }

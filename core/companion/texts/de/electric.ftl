@@ -119,8 +119,8 @@ test-power-wire-field-ohms-read = { $value }
 test-power-wire-field-drop-v = Oder Verlust darauf, Lampe ein
 test-power-wire-field-drop-v-read = verliert { $value }
 test-power-wire-field-to-ground-open = Pluspin gegen Karosserie-{ -ground }: offen?
-test-power-wire-field-to-ground-open-yes = Offen gegen { -ground }
-test-power-wire-field-to-ground-open-no = Es zeigt Ohm gegen { -ground }
+test-power-wire-field-to-ground-open-yes = offen gegen { -ground }
+test-power-wire-field-to-ground-open-no = es zeigt Ohm gegen { -ground }
 
 ## Ansteuerung
 
@@ -185,11 +185,11 @@ test-control-wire-hint = { -ohms-range } Weite die Pins nicht auf.
 test-control-wire-field-ohms = Stecker bis Steuergerät
 test-control-wire-field-ohms-read = { $value }
 test-control-wire-field-to-ground-open = Steuerpin gegen Karosserie-{ -ground }: offen?
-test-control-wire-field-to-ground-open-yes = Offen gegen { -ground }
-test-control-wire-field-to-ground-open-no = Es zeigt Ohm gegen { -ground }
+test-control-wire-field-to-ground-open-yes = offen gegen { -ground }
+test-control-wire-field-to-ground-open-no = es zeigt Ohm gegen { -ground }
 test-control-wire-field-to-battery-open = Steuerpin gegen Batterie plus: offen?
-test-control-wire-field-to-battery-open-yes = Offen gegen Batterie plus
-test-control-wire-field-to-battery-open-no = Es zeigt Ohm gegen Batterie plus
+test-control-wire-field-to-battery-open-yes = offen gegen Batterie plus
+test-control-wire-field-to-battery-open-no = es zeigt Ohm gegen Batterie plus
 
 ## Spule
 
@@ -209,21 +209,21 @@ test-coil-hint = { -ohms-range }
 test-coil-field-ohms = Ohm über das Ventil
 test-coil-field-ohms-read = { $value }
 test-coil-field-to-case-open = Pin gegen Ventilgehäuse: offen?
-test-coil-field-to-case-open-yes = Kein Kontakt zum Gehäuse
-test-coil-field-to-case-open-no = Es zeigt Ohm gegen Gehäuse
+test-coil-field-to-case-open-yes = kein Kontakt zum Gehäuse
+test-coil-field-to-case-open-no = es zeigt Ohm gegen Gehäuse
 
 ## Zustand des Autos neben einem Messwert, und was viele Felder teilen
 
 state-connected = Stecker
-state-connected-yes = Gesteckt
-state-connected-no = Abgezogen
+state-connected-yes = gesteckt
+state-connected-no = abgezogen
 state-engine = Motor
-state-engine-off = Aus
+state-engine-off = aus
 state-engine-idle = Leerlauf
 state-engine-in-gear = Leerlauf mit Fahrstufe
 state-hot = Ventil und Motor
-state-hot-yes = Heiß
-state-hot-no = Kalt
+state-hot-yes = heiß
+state-hot-no = kalt
 state-otherwise = Das Auto steht anders da
 vibration-record = { $what }: { $seconds } aufzeichnen
 vibration-recording = { $what }: Aufzeichnung läuft. Noch einmal?

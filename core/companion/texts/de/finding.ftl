@@ -32,9 +32,9 @@ finding-test-more = Weiter prüfen: { $test }
 finding-report = Bericht erstellen
 
 repaired-both = { $part-start } ist repariert: Die Prüfung ist gut, die Beanstandung weg.
-repaired-complaint-stays = { $part-start } prüft nun gut, doch die Beanstandung ist noch da.
-repaired-test-only = { $part-start } prüft nun gut; die Beanstandung ist noch nicht nachgeprüft.
-repaired-test = { $part-start } prüft nun gut.
+repaired-complaint-stays = { $part-start } besteht nun die Prüfung, doch die Beanstandung ist noch da.
+repaired-test-only = { $part-start } besteht nun die Prüfung; die Beanstandung ist noch nicht nachgeprüft.
+repaired-test = { $part-start } besteht nun die Prüfung.
 repaired-not = { $part-start } wurde repariert, doch dieselbe Prüfung schlägt noch fehl.
 certainty-before = Vorher gefunden: { $cause } ({ $percent }).
 evidence-seen-for = { $seen } { $times } wahrscheinlicher mit dieser Ursache.

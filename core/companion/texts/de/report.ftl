@@ -124,5 +124,5 @@ record-standing = { $entry } – { $standing }
 record-how = Ergebnisse und Wahrscheinlichkeiten berechnet die unten genannte Software aus diesen Einträgen. Die Volumen des Kreises und die Häufigkeit jedes Fehlers sind Schätzungen aus üblicher Praxis.
 report-sign-work = Geprüft von, Datum
 report-sign-customer = Kunde, Datum
-report-sign-agreed = Kunde, Datum. Reparatur: vereinbart / später / abgelehnt
+report-sign-agreed = Kunde, Datum. Reparatur: ja / später / nein
 report-sign-handed-over = Übergeben an, Datum

@@ -230,7 +230,7 @@ report-language-screens = Wie am Bildschirm
 report-parts = Was hineinkommt
 report-part-drawings = Zeichnungen und Kurven
 report-part-photos = Fotos
-report-part-record = Vollständiges Protokoll
+report-part-record = vollständiges Protokoll
 report-paper = Papier
 paper-a4 = A4
 paper-letter = Letter
@@ -314,10 +314,13 @@ problem-entry-too-large = Dieser Eintrag ist zu lang. Kürze ihn.
 ## What the own jobs taught
 
 taught = Was deine Aufträge gelehrt haben
-taught-nothing = Noch wurde keine Reparatur geprüft und für gut befunden.
+taught-nothing = Noch nichts: Dazu gehört eine Reparatur, die bei der Prüfung gut war.
 taught-jobs = { $count ->
     [one] Aus einem Auftrag, dessen Reparatur sich bei der Prüfung bewährt hat:
    *[other] Aus { $count } Aufträgen, deren Reparatur sich bei der Prüfung bewährt hat:
 }
-taught-fault = { $fault }: { $count }
+taught-fault = { $count ->
+    [one] { $fault }: einmal
+   *[other] { $fault }: { $count }-mal
+}
 taught-forget = Das Gelernte vergessen

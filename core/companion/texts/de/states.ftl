@@ -1,19 +1,19 @@
 ### Das Wort zur Form jedes Zustands; Ergebnisse von Prüfungen; Zustände eines Auftrags.
 
-state-holds = Hält
+state-holds = hält
 state-slow-leak = Schleichleck
-state-leaks = Undicht
-state-will-not-build = Baut keinen Unterdruck auf
-state-undecided = Unentschieden
-state-as-expected = Wie erwartet
-state-not-as-expected = Nicht wie erwartet
-state-not-done = Nicht gemacht
-state-cant-do = Nicht möglich
-state-interrupted = Unterbrochen
+state-leaks = undicht
+state-will-not-build = baut keinen Unterdruck auf
+state-undecided = unentschieden
+state-as-expected = wie erwartet
+state-not-as-expected = nicht wie erwartet
+state-not-done = nicht gemacht
+state-cant-do = nicht möglich
+state-interrupted = unterbrochen
 
-state-repaired = Repariert
-state-tests-good = Prüft gut
-state-not-repaired = Nicht repariert
+state-repaired = repariert
+state-tests-good = Prüfung bestanden
+state-not-repaired = nicht repariert
 job-state-found = Ursache gefunden
 job-state-undecided = Ursache unklar
 job-state-no-fault = Nichts gefunden

@@ -14,8 +14,8 @@ test-complaint-step-3 = Schalte Licht und Klimaanlage ein. Merke dir, wann es sc
 test-complaint-means-as-expected = Die Beanstandung ist da: Jede Änderung lässt sich nun spüren.
 test-complaint-means-not-as-expected = Sie ist jetzt nicht da. Ein guter Test beweist dann wenig.
 test-complaint-field-present = Ist die Beanstandung jetzt da?
-test-complaint-field-present-yes = Ich spüre sie jetzt
-test-complaint-field-present-no = Ich spüre sie jetzt nicht
+test-complaint-field-present-yes = ich spüre sie jetzt
+test-complaint-field-present-no = ich spüre sie jetzt nicht
 test-complaint-look-1 = Fühle Lenkrad, Sitz und Boden.
 test-complaint-look-2 = Sieh in den Spiegel: Schütteln macht das Bild unscharf.
 
@@ -51,10 +51,10 @@ test-idle-quality-field-rpm = Drehzahl
 test-idle-quality-field-rpm-read = { $value }
 test-idle-quality-field-steady = Bleibt die Drehzahl ruhig?
 test-idle-quality-field-steady-yes = Drehzahl ruhig
-test-idle-quality-field-steady-no = Sie sägt auf und ab
+test-idle-quality-field-steady-no = sie sägt auf und ab
 test-idle-quality-field-rough = Läuft er unrund oder mit Aussetzern?
-test-idle-quality-field-rough-yes = Unrund oder mit Aussetzern
-test-idle-quality-field-rough-no = Rund und gleichmäßig
+test-idle-quality-field-rough-yes = unrund oder mit Aussetzern
+test-idle-quality-field-rough-no = rund und gleichmäßig
 
 ## Sichtprüfung
 
@@ -83,11 +83,11 @@ test-mount-look-step-3 = Vergleiche die Höhe mit dem Gegenstück.
 test-mount-look-means-as-expected = Kein Riss, keine Flüssigkeit, nicht abgesackt.
 test-mount-look-means-not-as-expected = Gerissen, nass oder abgesackt: Dieses Lager arbeitet nicht.
 test-mount-look-field-torn = Hat sich der Gummi vom Metall gelöst?
-test-mount-look-field-torn-yes = Gerissen oder gelöst
+test-mount-look-field-torn-yes = gerissen oder gelöst
 test-mount-look-field-torn-no = Gummi ist ganz
 test-mount-look-field-wet = Ist Flüssigkeit unter der Naht?
-test-mount-look-field-wet-yes = Nass unter der Naht
-test-mount-look-field-wet-no = Trocken
+test-mount-look-field-wet-yes = nass unter der Naht
+test-mount-look-field-wet-no = trocken
 test-mount-look-field-sag-mm = Tiefer als das Gegenstück um
 test-mount-look-field-sag-mm-read = { $value } tiefer
 
@@ -102,11 +102,11 @@ test-mount-move-step-3 = Tu dasselbe am Gegenstück und vergleiche.
 test-mount-move-means-as-expected = Es bewegt sich wie das Gegenstück: Der Gummi haftet.
 test-mount-move-means-not-as-expected = Es schlägt an oder klafft: Der Gummi hat sich gelöst.
 test-mount-move-field-clunk = Hörst oder fühlst du einen Schlag?
-test-mount-move-field-clunk-yes = Ein Schlag, Metall auf Metall
-test-mount-move-field-clunk-no = Kein Schlag
+test-mount-move-field-clunk-yes = ein Schlag, Metall auf Metall
+test-mount-move-field-clunk-no = kein Schlag
 test-mount-move-field-gap-opens = Öffnet sich ein Spalt im Gummi?
-test-mount-move-field-gap-opens-yes = Ein Spalt öffnet sich
-test-mount-move-field-gap-opens-no = Kein Spalt
+test-mount-move-field-gap-opens-yes = ein Spalt öffnet sich
+test-mount-move-field-gap-opens-no = kein Spalt
 
 ## Unterdruck bei laufendem Motor
 
@@ -153,8 +153,8 @@ test-bypass-step-4 = Motor aus. Stecke jeden Schlauch zurück.
 test-bypass-means-as-expected = Das Schütteln ändert sich: Lager gut, Fehler in Ventil oder Leitung.
 test-bypass-means-not-as-expected = Keine Änderung: Schläuche, Lager oder eine Ursache außerhalb.
 test-bypass-field-changes = Ändert sich das Schütteln mit Unterdruck?
-test-bypass-field-changes-yes = Das Schütteln ändert sich
-test-bypass-field-changes-no = Das Schütteln bleibt
+test-bypass-field-changes-yes = das Schütteln ändert sich
+test-bypass-field-changes-no = das Schütteln bleibt
 test-bypass-look-1 = Fühle Sitzschiene und Lenkrad.
 test-bypass-look-2 = Vergleiche abgeklemmt und offen, dreimal.
 
@@ -175,8 +175,8 @@ test-source-field-steady = Steht der Zeiger still?
 test-source-field-steady-yes = Zeiger steht still
 test-source-field-steady-no = Zeiger zuckt oder schwankt
 test-source-field-felt = Ohne Manometer: Zieht der Schlauch am Finger?
-test-source-field-felt-yes = Er zieht kräftig
-test-source-field-felt-no = Kaum ein Zug
+test-source-field-felt-yes = er zieht kräftig
+test-source-field-felt-no = kaum ein Zug
 
 test-flow-title = Ist { $part-the } frei?
 test-flow-name = Luft durch { $part-acc }
@@ -211,7 +211,7 @@ test-valve-off-means-as-expected = In Ruhe tut das Ventil, was es soll.
 test-valve-off-means-not-as-expected = Das Ventil lässt durch oder belüftet nicht: Es klemmt, oder die Entlüftung ist zu.
 test-valve-off-field-passes = Geht Unterdruck vom Eingang zum Ausgang?
 test-valve-off-field-passes-yes = Unterdruck geht durch
-test-valve-off-field-passes-no = Nichts geht durch
+test-valve-off-field-passes-no = nichts geht durch
 test-valve-off-field-vents = Ist der Ausgang zur Außenluft offen?
 test-valve-off-field-vents-yes = Ausgang belüftet
 test-valve-off-field-vents-no = Ausgang ist zu
@@ -230,13 +230,13 @@ test-valve-on-means-as-expected = Das Ventil schaltet und lässt durch: Prüfe s
 test-valve-on-means-not-as-expected = Es schaltet nicht oder lässt nicht durch: Das Ventil ist defekt.
 test-valve-on-field-passes = Mit Strom: Geht Unterdruck vom Eingang zum Ausgang?
 test-valve-on-field-passes-yes = Unterdruck geht durch
-test-valve-on-field-passes-no = Nichts geht durch
+test-valve-on-field-passes-no = nichts geht durch
 test-valve-on-field-clicks = Klickt es?
-test-valve-on-field-clicks-yes = Es klickt
-test-valve-on-field-clicks-no = Kein Klicken
+test-valve-on-field-clicks-yes = es klickt
+test-valve-on-field-clicks-no = kein Klicken
 test-valve-on-field-vents = Mit Strom: Leckt es an der Entlüftung?
 test-valve-on-field-vents-yes = Luft zischt an der Entlüftung
-test-valve-on-field-vents-no = Die Entlüftung ist zu
+test-valve-on-field-vents-no = die Entlüftung ist zu
 
 ## Vibrationen
 

@@ -26,8 +26,8 @@ test-prove-meter-field-ohms-read = leads { $value }
 test-prove-meter-field-battery = Battery voltage
 test-prove-meter-field-battery-read = battery { $value }
 test-prove-meter-field-lamp = Does the test lamp light on the battery?
-test-prove-meter-field-lamp-yes = Lamp lights
-test-prove-meter-field-lamp-no = Lamp stays dark
+test-prove-meter-field-lamp-yes = lamp lights
+test-prove-meter-field-lamp-no = lamp stays dark
 
 ## Power at the connector
 
@@ -120,8 +120,8 @@ test-power-wire-field-ohms-read = { $value }
 test-power-wire-field-drop-v = Or lost along it, lamp on
 test-power-wire-field-drop-v-read = loses { $value }
 test-power-wire-field-to-ground-open = Power pin to chassis { -ground }: open?
-test-power-wire-field-to-ground-open-yes = Open to { -ground }
-test-power-wire-field-to-ground-open-no = It reads ohms to { -ground }
+test-power-wire-field-to-ground-open-yes = open to { -ground }
+test-power-wire-field-to-ground-open-no = it reads ohms to { -ground }
 
 ## Drive
 
@@ -186,11 +186,11 @@ test-control-wire-hint = { -ohms-range } Don't spread the pins.
 test-control-wire-field-ohms = Connector to module
 test-control-wire-field-ohms-read = { $value }
 test-control-wire-field-to-ground-open = Control pin to chassis { -ground }: open?
-test-control-wire-field-to-ground-open-yes = Open to { -ground }
-test-control-wire-field-to-ground-open-no = It reads ohms to { -ground }
+test-control-wire-field-to-ground-open-yes = open to { -ground }
+test-control-wire-field-to-ground-open-no = it reads ohms to { -ground }
 test-control-wire-field-to-battery-open = Control pin to battery plus: open?
-test-control-wire-field-to-battery-open-yes = Open to battery plus
-test-control-wire-field-to-battery-open-no = It reads ohms to battery plus
+test-control-wire-field-to-battery-open-yes = open to battery plus
+test-control-wire-field-to-battery-open-no = it reads ohms to battery plus
 
 ## Coil
 
@@ -210,21 +210,21 @@ test-coil-hint = { -ohms-range }
 test-coil-field-ohms = Ohms across the valve
 test-coil-field-ohms-read = { $value }
 test-coil-field-to-case-open = Pin to the valve's case: open?
-test-coil-field-to-case-open-yes = No contact to the case
-test-coil-field-to-case-open-no = It reads ohms to the case
+test-coil-field-to-case-open-yes = no contact to the case
+test-coil-field-to-case-open-no = it reads ohms to the case
 
 ## Car state beside a reading, and the options that many fields share
 
-state-connected = Connector
-state-connected-yes = Plugged in
-state-connected-no = Unplugged
-state-engine = Engine
-state-engine-off = Off
-state-engine-idle = Idling
-state-engine-in-gear = Idling in gear
-state-hot = Valve and engine
-state-hot-yes = Hot
-state-hot-no = Cold
+state-connected = connector
+state-connected-yes = plugged in
+state-connected-no = unplugged
+state-engine = engine
+state-engine-off = off
+state-engine-idle = idling
+state-engine-in-gear = idling in gear
+state-hot = valve and engine
+state-hot-yes = hot
+state-hot-no = cold
 state-otherwise = The car stands otherwise
 
 ## Vibration

@@ -227,9 +227,9 @@ report-print = Print
 report-language = Language of the report
 report-language-screens = As on the screens
 report-parts = What to include
-report-part-drawings = Drawings and charts
-report-part-photos = Photos
-report-part-record = Full record
+report-part-drawings = drawings and charts
+report-part-photos = photos
+report-part-record = full record
 report-paper = Paper
 paper-a4 = A4
 paper-letter = Letter
@@ -313,10 +313,13 @@ problem-entry-too-large = This entry is too long. Shorten it.
 ## What the own jobs taught
 
 taught = What your jobs taught
-taught-nothing = No repair has been tested and found good yet.
+taught-nothing = Nothing yet: it takes a repair that was tested and found good.
 taught-jobs = { $count ->
     [one] From one job whose repair was tested and found good:
    *[other] From { $count } jobs whose repair was tested and found good:
 }
-taught-fault = { $fault }: { $count }
+taught-fault = { $count ->
+    [one] { $fault }: once
+   *[other] { $fault }: { $count } times
+}
 taught-forget = Forget what they taught

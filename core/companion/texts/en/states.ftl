@@ -1,19 +1,19 @@
 ### The word that stands with each state's shape; results of tests; states of a job.
 
-state-holds = Holds
-state-slow-leak = Slow leak
-state-leaks = Leaks
-state-will-not-build = Will not build vacuum
-state-undecided = Undecided
-state-as-expected = As expected
-state-not-as-expected = Not as expected
-state-not-done = Not done
-state-cant-do = Can't do
-state-interrupted = Interrupted
+state-holds = holds
+state-slow-leak = slow leak
+state-leaks = leaks
+state-will-not-build = will not build vacuum
+state-undecided = undecided
+state-as-expected = as expected
+state-not-as-expected = not as expected
+state-not-done = not done
+state-cant-do = can't do
+state-interrupted = interrupted
 
-state-repaired = Repaired
-state-tests-good = Tests good
-state-not-repaired = Not repaired
+state-repaired = repaired
+state-tests-good = tests good
+state-not-repaired = not repaired
 job-state-found = Cause found
 job-state-undecided = Cause not clear
 job-state-no-fault = Nothing found

@@ -50,11 +50,11 @@ test-idle-quality-means-not-as-expected = The engine runs unevenly: repair that 
 test-idle-quality-field-rpm = Engine speed
 test-idle-quality-field-rpm-read = { $value }
 test-idle-quality-field-steady = Does the speed stay steady?
-test-idle-quality-field-steady-yes = Steady speed
-test-idle-quality-field-steady-no = It hunts up and down
+test-idle-quality-field-steady-yes = steady speed
+test-idle-quality-field-steady-no = it hunts up and down
 test-idle-quality-field-rough = Does it run rough or miss?
-test-idle-quality-field-rough-yes = Rough, or a beat is missing
-test-idle-quality-field-rough-no = Smooth and even
+test-idle-quality-field-rough-yes = rough, or a beat is missing
+test-idle-quality-field-rough-no = smooth and even
 
 ## Look over
 
@@ -83,11 +83,11 @@ test-mount-look-step-3 = Compare its height with its pair.
 test-mount-look-means-as-expected = No tear, no fluid, no sag to be seen.
 test-mount-look-means-not-as-expected = Torn, wet or sagged: that mount does not do its work.
 test-mount-look-field-torn = Has the rubber parted from the metal?
-test-mount-look-field-torn-yes = Torn or parted
-test-mount-look-field-torn-no = Rubber is whole
+test-mount-look-field-torn-yes = torn or parted
+test-mount-look-field-torn-no = rubber is whole
 test-mount-look-field-wet = Is there fluid below the seam?
-test-mount-look-field-wet-yes = Wet below its seam
-test-mount-look-field-wet-no = Dry
+test-mount-look-field-wet-yes = wet below its seam
+test-mount-look-field-wet-no = dry
 test-mount-look-field-sag-mm = Lower than its pair by
 test-mount-look-field-sag-mm-read = { $value } lower
 
@@ -102,11 +102,11 @@ test-mount-move-step-3 = Do the same at its pair and compare.
 test-mount-move-means-as-expected = It moves like its pair: the rubber is attached.
 test-mount-move-means-not-as-expected = It knocks or opens: the rubber has parted.
 test-mount-move-field-clunk = Do you hear or feel a knock?
-test-mount-move-field-clunk-yes = A knock, metal to metal
-test-mount-move-field-clunk-no = No knock
+test-mount-move-field-clunk-yes = a knock, metal to metal
+test-mount-move-field-clunk-no = no knock
 test-mount-move-field-gap-opens = Does a gap open in the rubber?
-test-mount-move-field-gap-opens-yes = A gap opens
-test-mount-move-field-gap-opens-no = No gap opens
+test-mount-move-field-gap-opens-yes = a gap opens
+test-mount-move-field-gap-opens-no = no gap opens
 
 ## Vacuum with the engine running
 
@@ -153,8 +153,8 @@ test-bypass-step-4 = Engine off. Put every hose back where it was.
 test-bypass-means-as-expected = The shake changes: mounts work, the fault lies in valve or wiring.
 test-bypass-means-not-as-expected = No change: hoses, mounts or a cause outside this circuit.
 test-bypass-field-changes = Does the shake change with vacuum?
-test-bypass-field-changes-yes = The shake changes
-test-bypass-field-changes-no = The shake stays
+test-bypass-field-changes-yes = the shake changes
+test-bypass-field-changes-no = the shake stays
 test-bypass-look-1 = Feel the seat rail and the steering wheel.
 test-bypass-look-2 = Compare with the hose pinched and open, three times.
 
@@ -172,11 +172,11 @@ test-source-means-not-as-expected = Too little vacuum: engine, check valve, hose
 test-source-field-gauge = Vacuum on the gauge
 test-source-field-gauge-read = { $value }
 test-source-field-steady = Does the needle stand still?
-test-source-field-steady-yes = Needle stands still
-test-source-field-steady-no = Needle flicks or swings
+test-source-field-steady-yes = needle stands still
+test-source-field-steady-no = needle flicks or swings
 test-source-field-felt = Without a gauge: does the hose pull your finger?
-test-source-field-felt-yes = It pulls strongly
-test-source-field-felt-no = Hardly any pull
+test-source-field-felt-yes = it pulls strongly
+test-source-field-felt-no = hardly any pull
 
 test-flow-title = Is the { $part } free?
 test-flow-name = Air through the { $part }
@@ -189,8 +189,8 @@ test-flow-step-3 = Bend the hose the way it lies in the car. Pump again.
 test-flow-means-as-expected = Air passes: the hose is free.
 test-flow-means-not-as-expected = The needle stays up: the hose is kinked, melted or blocked.
 test-flow-field-free = Does air pass freely?
-test-flow-field-free-yes = Needle falls at once
-test-flow-field-free-no = Needle rises and stays
+test-flow-field-free-yes = needle falls at once
+test-flow-field-free-no = needle rises and stays
 test-flow-look-1 = A free hose never lets the needle rise.
 
 ## Valve by hand
@@ -210,11 +210,11 @@ test-valve-off-step-4 = Leave it so for the switched-on test, or refit all.
 test-valve-off-means-as-expected = At rest the valve does what it should.
 test-valve-off-means-not-as-expected = The valve passes or can't vent: it sticks, or its vent is blocked.
 test-valve-off-field-passes = Does vacuum pass from in to out?
-test-valve-off-field-passes-yes = Vacuum passes
-test-valve-off-field-passes-no = Nothing passes
+test-valve-off-field-passes-yes = vacuum passes
+test-valve-off-field-passes-no = nothing passes
 test-valve-off-field-vents = Does the vacuum-out port breathe to open air?
-test-valve-off-field-vents-yes = Its outlet breathes
-test-valve-off-field-vents-no = Its outlet is shut
+test-valve-off-field-vents-yes = its outlet breathes
+test-valve-off-field-vents-no = its outlet is shut
 
 test-valve-on-title = Valve switched on
 test-valve-on-name = Valve switched on
@@ -229,14 +229,14 @@ test-valve-on-step-5 = Take the jumper off the battery first. Refit all.
 test-valve-on-means-as-expected = The valve switches and passes: look at its wiring instead.
 test-valve-on-means-not-as-expected = It does not switch or pass: the valve is faulty.
 test-valve-on-field-passes = Switched on: does vacuum pass from in to out?
-test-valve-on-field-passes-yes = Vacuum passes
-test-valve-on-field-passes-no = Nothing passes
+test-valve-on-field-passes-yes = vacuum passes
+test-valve-on-field-passes-no = nothing passes
 test-valve-on-field-clicks = Does it click?
-test-valve-on-field-clicks-yes = It clicks
-test-valve-on-field-clicks-no = No click
+test-valve-on-field-clicks-yes = it clicks
+test-valve-on-field-clicks-no = no click
 test-valve-on-field-vents = Switched on: does it leak from its vent?
-test-valve-on-field-vents-yes = Air hisses at the vent
-test-valve-on-field-vents-no = The vent is shut
+test-valve-on-field-vents-yes = air hisses at the vent
+test-valve-on-field-vents-no = the vent is shut
 
 ## Vibration
 
@@ -285,6 +285,6 @@ test-wiggle-step-3 = Watch the reading all the time.
 test-wiggle-means-as-expected = The reading stays: no loose contact or opening crack here.
 test-wiggle-means-not-as-expected = The reading jumps: the fault sits at the { $part }.
 test-wiggle-field-steady = Does the reading stay steady?
-test-wiggle-field-steady-yes = Reading stays
-test-wiggle-field-steady-no = Reading jumps
+test-wiggle-field-steady-yes = reading stays
+test-wiggle-field-steady-no = reading jumps
 test-wiggle-look-1 = Move one thing at a time, and slowly.

@@ -25,8 +25,8 @@ test-prove-meter-field-ohms-read = cables { $value }
 test-prove-meter-field-battery = Tensión de batería
 test-prove-meter-field-battery-read = batería { $value }
 test-prove-meter-field-lamp = ¿Luce la lámpara de prueba en la batería?
-test-prove-meter-field-lamp-yes = La lámpara luce
-test-prove-meter-field-lamp-no = La lámpara no luce
+test-prove-meter-field-lamp-yes = la lámpara luce
+test-prove-meter-field-lamp-no = la lámpara no luce
 
 ## Corriente en el conector
 
@@ -119,8 +119,8 @@ test-power-wire-field-ohms-read = { $value }
 test-power-wire-field-drop-v = O pérdida en él, lámpara encendida
 test-power-wire-field-drop-v-read = pierde { $value }
 test-power-wire-field-to-ground-open = Pin de alimentación a { -ground } de carrocería: ¿abierto?
-test-power-wire-field-to-ground-open-yes = Abierto a { -ground }
-test-power-wire-field-to-ground-open-no = Da ohmios a { -ground }
+test-power-wire-field-to-ground-open-yes = abierto a { -ground }
+test-power-wire-field-to-ground-open-no = da ohmios a { -ground }
 
 ## Mando
 
@@ -185,11 +185,11 @@ test-control-wire-hint = { -ohms-range } No abras los pines.
 test-control-wire-field-ohms = Conector a unidad
 test-control-wire-field-ohms-read = { $value }
 test-control-wire-field-to-ground-open = Pin de mando a { -ground } de carrocería: ¿abierto?
-test-control-wire-field-to-ground-open-yes = Abierto a { -ground }
-test-control-wire-field-to-ground-open-no = Da ohmios a { -ground }
+test-control-wire-field-to-ground-open-yes = abierto a { -ground }
+test-control-wire-field-to-ground-open-no = da ohmios a { -ground }
 test-control-wire-field-to-battery-open = Pin de mando al positivo de batería: ¿abierto?
-test-control-wire-field-to-battery-open-yes = Abierto al positivo
-test-control-wire-field-to-battery-open-no = Da ohmios al positivo
+test-control-wire-field-to-battery-open-yes = abierto al positivo
+test-control-wire-field-to-battery-open-no = da ohmios al positivo
 
 ## Bobina
 
@@ -209,21 +209,21 @@ test-coil-hint = { -ohms-range }
 test-coil-field-ohms = Ohmios en la válvula
 test-coil-field-ohms-read = { $value }
 test-coil-field-to-case-open = Pin a la carcasa: ¿abierto?
-test-coil-field-to-case-open-yes = Sin contacto con la carcasa
-test-coil-field-to-case-open-no = Da ohmios a la carcasa
+test-coil-field-to-case-open-yes = sin contacto con la carcasa
+test-coil-field-to-case-open-no = da ohmios a la carcasa
 
 ## Estado del coche junto a una lectura, y lo que comparten muchos campos
 
-state-connected = Conector
-state-connected-yes = Puesto
-state-connected-no = Quitado
-state-engine = Motor
-state-engine-off = Parado
-state-engine-idle = Al ralentí
-state-engine-in-gear = Ralentí con marcha
-state-hot = Válvula y motor
-state-hot-yes = Calientes
-state-hot-no = Fríos
+state-connected = conector
+state-connected-yes = puesto
+state-connected-no = quitado
+state-engine = motor
+state-engine-off = parado
+state-engine-idle = al ralentí
+state-engine-in-gear = ralentí con marcha
+state-hot = válvula y motor
+state-hot-yes = calientes
+state-hot-no = fríos
 state-otherwise = El coche está de otro modo
 vibration-record = { $what }: grabar { $seconds }
 vibration-recording = { $what }: grabando. ¿Otra vez?

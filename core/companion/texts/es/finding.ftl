@@ -31,10 +31,10 @@ finding-inseparable-more = { $count ->
 finding-test-more = Prueba más: { $test }
 finding-report = Hacer el informe
 
-repaired-both = Reparación hecha ({ $part }): la prueba da bien y la queja ha desaparecido.
-repaired-complaint-stays = Ahora da bien ({ $part }), pero la queja sigue.
-repaired-test-only = Ahora da bien ({ $part }); la queja aún no se ha vuelto a comprobar.
-repaired-test = Ahora da bien: { $part }.
+repaired-both = Reparación hecha ({ $part }): la prueba sale bien y la queja ha desaparecido.
+repaired-complaint-stays = La prueba sale bien ahora ({ $part }), pero la queja sigue.
+repaired-test-only = La prueba sale bien ahora ({ $part }); la queja aún no se ha vuelto a comprobar.
+repaired-test = La prueba sale bien ahora: { $part }.
 repaired-not = Reparación hecha ({ $part }), pero la misma prueba sigue fallando.
 certainty-before = Hallado antes: { $cause } ({ $percent }).
 evidence-seen-for = { $seen } { $times } más probable con esta causa.

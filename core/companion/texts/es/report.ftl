@@ -124,5 +124,5 @@ record-standing = { $entry } – { $standing }
 record-how = El programa nombrado abajo calcula resultados y probabilidades a partir de estas entradas. Los volúmenes del circuito y la frecuencia de cada fallo son estimaciones de la práctica habitual.
 report-sign-work = Probado por, fecha
 report-sign-customer = Cliente, fecha
-report-sign-agreed = Cliente, fecha. Reparación: aceptada / más tarde / rechazada
+report-sign-agreed = Cliente, fecha. Reparación: sí / más tarde / no
 report-sign-handed-over = Entregado a, fecha

@@ -228,9 +228,9 @@ report-print = Impresión
 report-language = Idioma del informe
 report-language-screens = Como en la pantalla
 report-parts = Qué incluir
-report-part-drawings = Dibujos y gráficas
-report-part-photos = Fotos
-report-part-record = Registro completo
+report-part-drawings = dibujos y gráficas
+report-part-photos = fotos
+report-part-record = registro completo
 report-paper = Papel
 paper-a4 = A4
 paper-letter = Carta
@@ -314,10 +314,13 @@ problem-entry-too-large = Esta entrada es demasiado larga. Acórtala.
 ## What the own jobs taught
 
 taught = Lo que enseñaron tus trabajos
-taught-nothing = Aún no se ha probado ninguna reparación con buen resultado.
+taught-nothing = Aún nada: hace falta una reparación probada con buen resultado.
 taught-jobs = { $count ->
     [one] De un trabajo cuya reparación se probó con buen resultado:
    *[other] De { $count } trabajos cuya reparación se probó con buen resultado:
 }
-taught-fault = { $fault }: { $count }
+taught-fault = { $count ->
+    [one] { $fault }: una vez
+   *[other] { $fault }: { $count } veces
+}
 taught-forget = Olvidar lo aprendido

@@ -1,19 +1,19 @@
 ### La palabra junto a la forma de cada estado; resultados de pruebas; estados de un trabajo.
 
-state-holds = Retiene
-state-slow-leak = Fuga lenta
-state-leaks = Pierde
-state-will-not-build = No hace vacío
-state-undecided = Sin decidir
-state-as-expected = Como se esperaba
-state-not-as-expected = No como se esperaba
-state-not-done = No hecha
-state-cant-do = No se puede
-state-interrupted = Interrumpida
+state-holds = retiene
+state-slow-leak = fuga lenta
+state-leaks = pierde
+state-will-not-build = no hace vacío
+state-undecided = sin decidir
+state-as-expected = como se esperaba
+state-not-as-expected = no como se esperaba
+state-not-done = no hecha
+state-cant-do = no se puede
+state-interrupted = interrumpida
 
-state-repaired = Reparado
-state-tests-good = Da bien
-state-not-repaired = No reparado
+state-repaired = reparado
+state-tests-good = prueba superada
+state-not-repaired = no reparado
 job-state-found = Causa hallada
 job-state-undecided = Causa no clara
 job-state-no-fault = Nada hallado

@@ -14,8 +14,8 @@ test-complaint-step-3 = Enciende luces y aire acondicionado. Anota cuándo vibra
 test-complaint-means-as-expected = La queja está: cada cambio se podrá notar.
 test-complaint-means-not-as-expected = Ahora no está. Una prueba buena demuestra poco.
 test-complaint-field-present = ¿Está la queja ahora?
-test-complaint-field-present-yes = La noto ahora
-test-complaint-field-present-no = No la noto ahora
+test-complaint-field-present-yes = la noto ahora
+test-complaint-field-present-no = no la noto ahora
 test-complaint-look-1 = Palpa volante, asiento y suelo.
 test-complaint-look-2 = Mira el retrovisor: la vibración lo emborrona.
 
@@ -50,11 +50,11 @@ test-idle-quality-means-not-as-expected = El motor gira irregular: arréglalo an
 test-idle-quality-field-rpm = Régimen del motor
 test-idle-quality-field-rpm-read = { $value }
 test-idle-quality-field-steady = ¿Se mantiene estable el régimen?
-test-idle-quality-field-steady-yes = Régimen estable
-test-idle-quality-field-steady-no = Sube y baja
+test-idle-quality-field-steady-yes = régimen estable
+test-idle-quality-field-steady-no = sube y baja
 test-idle-quality-field-rough = ¿Gira irregular o falla?
-test-idle-quality-field-rough-yes = Irregular, o falla un tiempo
-test-idle-quality-field-rough-no = Suave y regular
+test-idle-quality-field-rough-yes = irregular, o falla un tiempo
+test-idle-quality-field-rough-no = suave y regular
 
 ## Inspección visual
 
@@ -83,11 +83,11 @@ test-mount-look-step-3 = Compara su altura con la de su pareja.
 test-mount-look-means-as-expected = Ni rotura, ni líquido, ni hundimiento a la vista.
 test-mount-look-means-not-as-expected = Roto, mojado o hundido: ese soporte no trabaja.
 test-mount-look-field-torn = ¿Se ha separado la goma del metal?
-test-mount-look-field-torn-yes = Rota o separada
-test-mount-look-field-torn-no = Goma entera
+test-mount-look-field-torn-yes = rota o separada
+test-mount-look-field-torn-no = goma entera
 test-mount-look-field-wet = ¿Hay líquido bajo la junta?
-test-mount-look-field-wet-yes = Mojado bajo la junta
-test-mount-look-field-wet-no = Seco
+test-mount-look-field-wet-yes = mojado bajo la junta
+test-mount-look-field-wet-no = seco
 test-mount-look-field-sag-mm = Más bajo que su pareja en
 test-mount-look-field-sag-mm-read = { $value } más bajo
 
@@ -102,11 +102,11 @@ test-mount-move-step-3 = Haz lo mismo en su pareja y compara.
 test-mount-move-means-as-expected = Se mueve como su pareja: la goma está unida.
 test-mount-move-means-not-as-expected = Golpea o se abre: la goma se ha separado.
 test-mount-move-field-clunk = ¿Oyes o notas un golpe?
-test-mount-move-field-clunk-yes = Un golpe, metal con metal
-test-mount-move-field-clunk-no = Ningún golpe
+test-mount-move-field-clunk-yes = un golpe, metal con metal
+test-mount-move-field-clunk-no = ningún golpe
 test-mount-move-field-gap-opens = ¿Se abre un hueco en la goma?
-test-mount-move-field-gap-opens-yes = Se abre un hueco
-test-mount-move-field-gap-opens-no = No se abre
+test-mount-move-field-gap-opens-yes = se abre un hueco
+test-mount-move-field-gap-opens-no = no se abre
 
 ## Vacío con el motor en marcha
 
@@ -153,8 +153,8 @@ test-bypass-step-4 = Motor parado. Devuelve cada manguera a su sitio.
 test-bypass-means-as-expected = La vibración cambia: soportes bien, fallo en válvula o cableado.
 test-bypass-means-not-as-expected = Sin cambio: mangueras, soportes o una causa fuera del circuito.
 test-bypass-field-changes = ¿Cambia la vibración con vacío?
-test-bypass-field-changes-yes = La vibración cambia
-test-bypass-field-changes-no = La vibración sigue
+test-bypass-field-changes-yes = la vibración cambia
+test-bypass-field-changes-no = la vibración sigue
 test-bypass-look-1 = Palpa el carril del asiento y el volante.
 test-bypass-look-2 = Compara con la manguera pinzada y abierta, tres veces.
 
@@ -172,11 +172,11 @@ test-source-means-not-as-expected = Poco vacío: motor, válvula antirretorno, m
 test-source-field-gauge = Vacío en el vacuómetro
 test-source-field-gauge-read = { $value }
 test-source-field-steady = ¿Está quieta la aguja?
-test-source-field-steady-yes = Aguja quieta
-test-source-field-steady-no = Aguja que tiembla u oscila
+test-source-field-steady-yes = aguja quieta
+test-source-field-steady-no = aguja que tiembla u oscila
 test-source-field-felt = Sin vacuómetro: ¿tira la manguera del dedo?
-test-source-field-felt-yes = Tira fuerte
-test-source-field-felt-no = Apenas tira
+test-source-field-felt-yes = tira fuerte
+test-source-field-felt-no = apenas tira
 
 test-flow-title = ¿Está libre { $part-the }?
 test-flow-name = Aire por { $part-the }
@@ -189,8 +189,8 @@ test-flow-step-3 = Dobla la manguera como va en el coche. Bombea otra vez.
 test-flow-means-as-expected = Pasa el aire: la manguera está libre.
 test-flow-means-not-as-expected = La aguja se queda arriba: manguera doblada, fundida u obstruida.
 test-flow-field-free = ¿Pasa libre el aire?
-test-flow-field-free-yes = La aguja cae al instante
-test-flow-field-free-no = La aguja sube y se queda
+test-flow-field-free-yes = la aguja cae al instante
+test-flow-field-free-no = la aguja sube y se queda
 test-flow-look-1 = Una manguera libre nunca deja subir la aguja.
 
 ## Válvula a mano
@@ -210,11 +210,11 @@ test-valve-off-step-4 = Déjalo así para la prueba con corriente, o monta todo.
 test-valve-off-means-as-expected = En reposo la válvula hace lo que debe.
 test-valve-off-means-not-as-expected = La válvula pasa o no respira: está agarrotada, o su respiradero obstruido.
 test-valve-off-field-passes = ¿Pasa vacío de la entrada a la salida?
-test-valve-off-field-passes-yes = Pasa vacío
-test-valve-off-field-passes-no = No pasa nada
+test-valve-off-field-passes-yes = pasa vacío
+test-valve-off-field-passes-no = no pasa nada
 test-valve-off-field-vents = ¿Respira la salida al aire libre?
-test-valve-off-field-vents-yes = La salida respira
-test-valve-off-field-vents-no = La salida está cerrada
+test-valve-off-field-vents-yes = la salida respira
+test-valve-off-field-vents-no = la salida está cerrada
 
 test-valve-on-title = Válvula con corriente
 test-valve-on-name = Válvula con corriente
@@ -229,14 +229,14 @@ test-valve-on-step-5 = Quita primero el puente de la batería. Monta todo.
 test-valve-on-means-as-expected = La válvula conmuta y pasa: mira su cableado.
 test-valve-on-means-not-as-expected = No conmuta o no pasa: la válvula está averiada.
 test-valve-on-field-passes = Con corriente: ¿pasa vacío de la entrada a la salida?
-test-valve-on-field-passes-yes = Pasa vacío
-test-valve-on-field-passes-no = No pasa nada
+test-valve-on-field-passes-yes = pasa vacío
+test-valve-on-field-passes-no = no pasa nada
 test-valve-on-field-clicks = ¿Hace clic?
-test-valve-on-field-clicks-yes = Hace clic
-test-valve-on-field-clicks-no = No hace clic
+test-valve-on-field-clicks-yes = hace clic
+test-valve-on-field-clicks-no = no hace clic
 test-valve-on-field-vents = Con corriente: ¿pierde por el respiradero?
-test-valve-on-field-vents-yes = Silba aire en el respiradero
-test-valve-on-field-vents-no = El respiradero está cerrado
+test-valve-on-field-vents-yes = silba aire en el respiradero
+test-valve-on-field-vents-no = el respiradero está cerrado
 
 ## Vibración
 
@@ -285,6 +285,6 @@ test-wiggle-step-3 = Mira la lectura todo el tiempo.
 test-wiggle-means-as-expected = La lectura se mantiene: ni falso contacto ni grieta aquí.
 test-wiggle-means-not-as-expected = La lectura salta: el fallo está en { $part-the }.
 test-wiggle-field-steady = ¿Se mantiene la lectura?
-test-wiggle-field-steady-yes = La lectura se mantiene
-test-wiggle-field-steady-no = La lectura salta
+test-wiggle-field-steady-yes = la lectura se mantiene
+test-wiggle-field-steady-no = la lectura salta
 test-wiggle-look-1 = Mueve una cosa cada vez, y despacio.

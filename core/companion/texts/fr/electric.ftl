@@ -25,8 +25,8 @@ test-prove-meter-field-ohms-read = cordons { $value }
 test-prove-meter-field-battery = Tension de batterie
 test-prove-meter-field-battery-read = batterie { $value }
 test-prove-meter-field-lamp = La lampe témoin s’allume-t-elle sur la batterie ?
-test-prove-meter-field-lamp-yes = La lampe s’allume
-test-prove-meter-field-lamp-no = La lampe reste éteinte
+test-prove-meter-field-lamp-yes = la lampe s’allume
+test-prove-meter-field-lamp-no = la lampe reste éteinte
 
 ## Alimentation au connecteur
 
@@ -119,8 +119,8 @@ test-power-wire-field-ohms-read = { $value }
 test-power-wire-field-drop-v = Ou perte sur le fil, lampe allumée
 test-power-wire-field-drop-v-read = perd { $value }
 test-power-wire-field-to-ground-open = Broche d’alimentation à la { -ground } de caisse : ouvert ?
-test-power-wire-field-to-ground-open-yes = Ouvert vers la { -ground }
-test-power-wire-field-to-ground-open-no = Des ohms vers la { -ground }
+test-power-wire-field-to-ground-open-yes = ouvert vers la { -ground }
+test-power-wire-field-to-ground-open-no = des ohms vers la { -ground }
 
 ## Commande
 
@@ -185,11 +185,11 @@ test-control-wire-hint = { -ohms-range } N’écartez pas les broches.
 test-control-wire-field-ohms = Connecteur à calculateur
 test-control-wire-field-ohms-read = { $value }
 test-control-wire-field-to-ground-open = Broche de commande à la { -ground } de caisse : ouvert ?
-test-control-wire-field-to-ground-open-yes = Ouvert vers la { -ground }
-test-control-wire-field-to-ground-open-no = Des ohms vers la { -ground }
+test-control-wire-field-to-ground-open-yes = ouvert vers la { -ground }
+test-control-wire-field-to-ground-open-no = des ohms vers la { -ground }
 test-control-wire-field-to-battery-open = Broche de commande au plus batterie : ouvert ?
-test-control-wire-field-to-battery-open-yes = Ouvert vers le plus
-test-control-wire-field-to-battery-open-no = Des ohms vers le plus
+test-control-wire-field-to-battery-open-yes = ouvert vers le plus
+test-control-wire-field-to-battery-open-no = des ohms vers le plus
 
 ## Bobine
 
@@ -209,21 +209,21 @@ test-coil-hint = { -ohms-range }
 test-coil-field-ohms = Ohms de l’électrovanne
 test-coil-field-ohms-read = { $value }
 test-coil-field-to-case-open = Broche au boîtier : ouvert ?
-test-coil-field-to-case-open-yes = Pas de contact avec le boîtier
-test-coil-field-to-case-open-no = Des ohms vers le boîtier
+test-coil-field-to-case-open-yes = pas de contact avec le boîtier
+test-coil-field-to-case-open-no = des ohms vers le boîtier
 
 ## État de la voiture à côté d’une lecture, et ce que partagent bien des champs
 
-state-connected = Connecteur
-state-connected-yes = Branché
-state-connected-no = Débranché
-state-engine = Moteur
-state-engine-off = Arrêté
-state-engine-idle = Au ralenti
-state-engine-in-gear = Ralenti, rapport engagé
-state-hot = Électrovanne et moteur
-state-hot-yes = Chauds
-state-hot-no = Froids
+state-connected = connecteur
+state-connected-yes = branché
+state-connected-no = débranché
+state-engine = moteur
+state-engine-off = arrêté
+state-engine-idle = au ralenti
+state-engine-in-gear = ralenti, rapport engagé
+state-hot = électrovanne et moteur
+state-hot-yes = chauds
+state-hot-no = froids
 state-otherwise = La voiture est dans un autre état
 vibration-record = { $what } : enregistrer { $seconds }
 vibration-recording = { $what } : enregistrement en cours. Encore ?

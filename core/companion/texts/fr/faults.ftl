@@ -102,8 +102,8 @@ fault-hand-pump-leaks = la pompe à vide manuelle fuit
 fault-hand-pump-warming = l’air enfermé se réchauffe
 fault-hand-pump-cooling = l’air enfermé refroidit
 fault-hand-pump-settling = le caoutchouc se tasse encore
-fault-hand-pump-narrow = une durite étroite retarde le vacuomètre
-fault-hand-pump-needle-sticks = l’aiguille du vacuomètre colle
+fault-hand-pump-narrow = une durite étroite retarde le manomètre
+fault-hand-pump-needle-sticks = l’aiguille du manomètre colle
 fault-multimeter-dead = le multimètre n’affiche rien
 
 ## Hors de ce circuit

@@ -228,9 +228,9 @@ report-print = Impression
 report-language = Langue du rapport
 report-language-screens = Comme à l’écran
 report-parts = Que mettre
-report-part-drawings = Dessins et courbes
-report-part-photos = Photos
-report-part-record = Dossier complet
+report-part-drawings = dessins et courbes
+report-part-photos = photos
+report-part-record = dossier complet
 report-paper = Papier
 paper-a4 = A4
 paper-letter = Letter
@@ -313,11 +313,14 @@ problem-entry-too-large = Cette entrée est trop longue. Raccourcissez-la.
 
 ## What the own jobs taught
 
-taught = Ce que tes travaux ont appris
-taught-nothing = Aucune réparation n’a encore été essayée avec succès.
+taught = Ce que vos travaux ont appris
+taught-nothing = Rien encore : il faut une réparation essayée avec succès.
 taught-jobs = { $count ->
     [one] D’un travail dont la réparation a été essayée avec succès :
    *[other] De { $count } travaux dont la réparation a été essayée avec succès :
 }
-taught-fault = { $fault } : { $count }
+taught-fault = { $count ->
+    [one] { $fault } : une fois
+   *[other] { $fault } : { $count } fois
+}
 taught-forget = Oublier ce qui a été appris

@@ -1,19 +1,19 @@
 ### Le mot à côté de la forme de chaque état ; résultats des essais ; états d’un travail.
 
-state-holds = Tient
-state-slow-leak = Fuite lente
-state-leaks = Fuit
-state-will-not-build = Ne fait pas de dépression
-state-undecided = Indécis
-state-as-expected = Comme attendu
-state-not-as-expected = Pas comme attendu
-state-not-done = Non fait
-state-cant-do = Impossible
-state-interrupted = Interrompu
+state-holds = tient
+state-slow-leak = fuite lente
+state-leaks = fuit
+state-will-not-build = ne fait pas de dépression
+state-undecided = indécis
+state-as-expected = comme attendu
+state-not-as-expected = pas comme attendu
+state-not-done = non fait
+state-cant-do = impossible
+state-interrupted = interrompu
 
-state-repaired = Réparé
-state-tests-good = Essai bon
-state-not-repaired = Non réparé
+state-repaired = réparé
+state-tests-good = essai bon
+state-not-repaired = non réparé
 job-state-found = Cause trouvée
 job-state-undecided = Cause pas claire
 job-state-no-fault = Rien trouvé

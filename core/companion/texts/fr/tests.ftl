@@ -14,8 +14,8 @@ test-complaint-step-3 = Allumez feux et climatisation. Notez quand ça vibre.
 test-complaint-means-as-expected = La plainte est là : chaque changement se sentira.
 test-complaint-means-not-as-expected = Elle n’est pas là. Un bon essai prouvera peu.
 test-complaint-field-present = La plainte est-elle là maintenant ?
-test-complaint-field-present-yes = Je la sens maintenant
-test-complaint-field-present-no = Je ne la sens pas maintenant
+test-complaint-field-present-yes = je la sens maintenant
+test-complaint-field-present-no = je ne la sens pas maintenant
 test-complaint-look-1 = Sentez volant, siège et plancher.
 test-complaint-look-2 = Regardez le rétroviseur : une vibration le brouille.
 
@@ -50,11 +50,11 @@ test-idle-quality-means-not-as-expected = Le moteur tourne mal : réparez cela 
 test-idle-quality-field-rpm = Régime du moteur
 test-idle-quality-field-rpm-read = { $value }
 test-idle-quality-field-steady = Le régime reste-t-il stable ?
-test-idle-quality-field-steady-yes = Régime stable
-test-idle-quality-field-steady-no = Il monte et descend
+test-idle-quality-field-steady-yes = régime stable
+test-idle-quality-field-steady-no = il monte et descend
 test-idle-quality-field-rough = Tourne-t-il mal ou avec des ratés ?
-test-idle-quality-field-rough-yes = Irrégulier, ou des ratés
-test-idle-quality-field-rough-no = Souple et régulier
+test-idle-quality-field-rough-yes = irrégulier, ou des ratés
+test-idle-quality-field-rough-no = souple et régulier
 
 ## Contrôle visuel
 
@@ -83,11 +83,11 @@ test-mount-look-step-3 = Comparez sa hauteur à celle de son pareil.
 test-mount-look-means-as-expected = Ni déchirure, ni fluide, ni affaissement visibles.
 test-mount-look-means-not-as-expected = Déchiré, mouillé ou affaissé : ce support ne travaille pas.
 test-mount-look-field-torn = Le caoutchouc s’est-il décollé du métal ?
-test-mount-look-field-torn-yes = Déchiré ou décollé
-test-mount-look-field-torn-no = Caoutchouc entier
+test-mount-look-field-torn-yes = déchiré ou décollé
+test-mount-look-field-torn-no = caoutchouc entier
 test-mount-look-field-wet = Y a-t-il du fluide sous le joint ?
-test-mount-look-field-wet-yes = Mouillé sous le joint
-test-mount-look-field-wet-no = Sec
+test-mount-look-field-wet-yes = mouillé sous le joint
+test-mount-look-field-wet-no = sec
 test-mount-look-field-sag-mm = Plus bas que son pareil de
 test-mount-look-field-sag-mm-read = { $value } plus bas
 
@@ -102,11 +102,11 @@ test-mount-move-step-3 = Faites de même sur son pareil et comparez.
 test-mount-move-means-as-expected = Il bouge comme son pareil : le caoutchouc tient.
 test-mount-move-means-not-as-expected = Il cogne ou s’ouvre : le caoutchouc s’est décollé.
 test-mount-move-field-clunk = Entendez-vous ou sentez-vous un choc ?
-test-mount-move-field-clunk-yes = Un choc, métal sur métal
-test-mount-move-field-clunk-no = Aucun choc
+test-mount-move-field-clunk-yes = un choc, métal sur métal
+test-mount-move-field-clunk-no = aucun choc
 test-mount-move-field-gap-opens = Un vide s’ouvre-t-il dans le caoutchouc ?
-test-mount-move-field-gap-opens-yes = Un vide s’ouvre
-test-mount-move-field-gap-opens-no = Aucun vide
+test-mount-move-field-gap-opens-yes = un vide s’ouvre
+test-mount-move-field-gap-opens-no = aucun vide
 
 ## Dépression, moteur tournant
 
@@ -153,8 +153,8 @@ test-bypass-step-4 = Moteur arrêté. Remettez chaque durite à sa place.
 test-bypass-means-as-expected = La vibration change : supports bons, défaut d’électrovanne ou de faisceau.
 test-bypass-means-not-as-expected = Aucun changement : durites, supports ou une cause hors du circuit.
 test-bypass-field-changes = La vibration change-t-elle avec la dépression ?
-test-bypass-field-changes-yes = La vibration change
-test-bypass-field-changes-no = La vibration reste
+test-bypass-field-changes-yes = la vibration change
+test-bypass-field-changes-no = la vibration reste
 test-bypass-look-1 = Sentez le rail du siège et le volant.
 test-bypass-look-2 = Comparez durite pincée et ouverte, trois fois.
 
@@ -172,11 +172,11 @@ test-source-means-not-as-expected = Trop peu de dépression : moteur, clapet, d
 test-source-field-gauge = Dépression au manomètre
 test-source-field-gauge-read = { $value }
 test-source-field-steady = L’aiguille est-elle immobile ?
-test-source-field-steady-yes = Aiguille immobile
-test-source-field-steady-no = Aiguille qui tremble ou balance
+test-source-field-steady-yes = aiguille immobile
+test-source-field-steady-no = aiguille qui tremble ou balance
 test-source-field-felt = Sans manomètre : la durite tire-t-elle le doigt ?
-test-source-field-felt-yes = Elle tire fort
-test-source-field-felt-no = À peine
+test-source-field-felt-yes = elle tire fort
+test-source-field-felt-no = à peine
 
 test-flow-title = Passage libre dans { $part-the } ?
 test-flow-name = Air dans { $part-the }
@@ -210,11 +210,11 @@ test-valve-off-step-4 = Laissez ainsi pour l’essai sous courant, ou remontez t
 test-valve-off-means-as-expected = Au repos, l’électrovanne fait ce qu’elle doit.
 test-valve-off-means-not-as-expected = L’électrovanne passe ou ne respire pas : grippée, ou mise à l’air bouchée.
 test-valve-off-field-passes = La dépression passe-t-elle de l’entrée à la sortie ?
-test-valve-off-field-passes-yes = La dépression passe
-test-valve-off-field-passes-no = Rien ne passe
+test-valve-off-field-passes-yes = la dépression passe
+test-valve-off-field-passes-no = rien ne passe
 test-valve-off-field-vents = La sortie respire-t-elle à l’air libre ?
-test-valve-off-field-vents-yes = La sortie respire
-test-valve-off-field-vents-no = La sortie est fermée
+test-valve-off-field-vents-yes = la sortie respire
+test-valve-off-field-vents-no = la sortie est fermée
 
 test-valve-on-title = Électrovanne sous courant
 test-valve-on-name = Électrovanne sous courant
@@ -229,14 +229,14 @@ test-valve-on-step-5 = Ôtez d’abord le cavalier de la batterie. Remontez tout
 test-valve-on-means-as-expected = L’électrovanne commute et passe : voyez plutôt son faisceau.
 test-valve-on-means-not-as-expected = Elle ne commute ou ne passe pas : électrovanne en panne.
 test-valve-on-field-passes = Sous courant : la dépression passe-t-elle de l’entrée à la sortie ?
-test-valve-on-field-passes-yes = La dépression passe
-test-valve-on-field-passes-no = Rien ne passe
+test-valve-on-field-passes-yes = la dépression passe
+test-valve-on-field-passes-no = rien ne passe
 test-valve-on-field-clicks = Entend-on un clic ?
-test-valve-on-field-clicks-yes = Un clic
-test-valve-on-field-clicks-no = Aucun clic
+test-valve-on-field-clicks-yes = un clic
+test-valve-on-field-clicks-no = aucun clic
 test-valve-on-field-vents = Sous courant : fuit-elle par sa mise à l’air ?
 test-valve-on-field-vents-yes = L’air siffle à la mise à l’air
-test-valve-on-field-vents-no = La mise à l’air est fermée
+test-valve-on-field-vents-no = la mise à l’air est fermée
 
 ## Vibration
 
@@ -285,6 +285,6 @@ test-wiggle-step-3 = Regardez la lecture tout le temps.
 test-wiggle-means-as-expected = La lecture reste : ni faux contact ni fissure ici.
 test-wiggle-means-not-as-expected = La lecture saute : le défaut est à cet endroit, sur { $part-the }.
 test-wiggle-field-steady = La lecture reste-t-elle stable ?
-test-wiggle-field-steady-yes = La lecture reste
-test-wiggle-field-steady-no = La lecture saute
+test-wiggle-field-steady-yes = la lecture reste
+test-wiggle-field-steady-no = la lecture saute
 test-wiggle-look-1 = Remuez une chose à la fois, et lentement.

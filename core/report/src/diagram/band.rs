@@ -66,14 +66,7 @@ pub fn band(band: &Band) -> Scene {
     let x = |v: f64| LEFT + (RIGHT - LEFT) * ((v - start) / (end - start)).clamp(0.0, 1.0) as f32;
     let mut sketch = Sketch::new();
 
-    let taken = Ruler::of(Weight::Bold, BIG).width(&band.reading_text);
-    let title = wrapped(
-        &band.title,
-        Weight::Regular,
-        SMALL,
-        RIGHT - LEFT - taken - 12.0,
-        2,
-    );
+    let (size, title) = heading(band);
     // The last of two lines stands beside the reading, too.
     let first = 24.0 - LINE / 2.0 * title.len().saturating_sub(1) as f32;
     for (n, line) in title.iter().enumerate() {
@@ -84,7 +77,7 @@ pub fn band(band: &Band) -> Scene {
     sketch.text(
         at(RIGHT, 26.0),
         Anchor::End,
-        BIG,
+        size,
         Weight::Bold,
         role,
         &band.reading_text,
@@ -135,6 +128,20 @@ pub fn band(band: &Band) -> Scene {
         }
     }
     sketch.finish(WIDTH, HEIGHT, &band.alt)
+}
+
+/// How large the reading is, and the title in two lines at most beside it: words such as "over range" give way to it.
+fn heading(band: &Band) -> (f32, Vec<String>) {
+    let beside = |size: f32| {
+        let taken = Ruler::of(Weight::Bold, size).width(&band.reading_text);
+        let room = RIGHT - LEFT - taken - 12.0;
+        let whole = wrapped(&band.title, Weight::Regular, SMALL, room, usize::MAX).len() <= 2;
+        (whole, wrapped(&band.title, Weight::Regular, SMALL, room, 2))
+    };
+    let sizes = [BIG, 18.0, SMALL];
+    let fitting = sizes.into_iter().find(|size| beside(*size).0);
+    let size = fitting.unwrap_or(SMALL);
+    (size, beside(size).1)
 }
 
 fn graduation(sketch: &mut Sketch, start: f64, end: f64, x: impl Fn(f64) -> f32) {
@@ -223,6 +230,24 @@ mod tests {
             ..base
         });
         assert!(needle(&scene).unwrap() < shaded(&scene).0);
+    }
+
+    #[test]
+    fn words_for_a_reading_leave_the_title_whole_and_point_beyond_the_scale() {
+        let scene = band(&Band {
+            title: "Ohms de l’électrovanne".into(),
+            low: 20.0,
+            high: 50.0,
+            reading_text: "hors calibre, ouvert".into(),
+            state: Some(State::Leaks),
+            ..Band::default()
+        });
+        let words = scene.items.iter().filter_map(|item| match item {
+            Item::Text { text, .. } => Some(text.as_str()),
+            _ => None,
+        });
+        assert!(words.into_iter().all(|text| !text.ends_with('…')));
+        assert!(needle(&scene).is_some_and(|tip| tip > RIGHT));
     }
 
     #[test]

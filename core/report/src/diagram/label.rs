@@ -220,8 +220,8 @@ impl Lines<'_> {
     }
 }
 
-/// A broken word in as few lines as fit, none of them much shorter than the others: compounds then break where their
-/// words meet more often than not.
+/// A broken word in as few lines as fit: after its own hyphens where that does, else none of them much shorter than the
+/// others, as compounds then break where their words meet more often than not.
 fn evenly(pieces: &[Piece<'_>], ruler: &Ruler, width: f32) -> Vec<String> {
     // A syllable that is longer than a line is broken between letters, no other.
     let pieces: Vec<Piece<'_>> = pieces
@@ -229,9 +229,30 @@ fn evenly(pieces: &[Piece<'_>], ruler: &Ruler, width: f32) -> Vec<String> {
         .flat_map(|piece| piece.split_to(ruler, width))
         .collect();
     let fewest = filled(&pieces, ruler, width);
+    let parts = whole_parts(&pieces);
+    let parts: Vec<Piece<'_>> = parts
+        .iter()
+        .map(|text| Piece {
+            text,
+            end: End::Whole,
+        })
+        .collect();
+    let unbroken = filled(&parts, ruler, width);
+    let all_fit = unbroken.iter().all(|line| ruler.width(line) <= width);
+    if all_fit && unbroken.len() == fewest.len() {
+        return unbroken;
+    }
     let narrower = (NARROWEST..STEPS).map(|step| filled(&pieces, ruler, width * step as f32 / STEPS as f32));
     let fits = |lines: &Vec<String>| lines.len() == fewest.len();
     narrower.into_iter().find(fits).unwrap_or(fewest)
+}
+
+/// What a word joins by its own hyphens.
+fn whole_parts(pieces: &[Piece<'_>]) -> Vec<String> {
+    let parts = pieces.chunk_by(|piece, _| piece.end == End::Syllable);
+    parts
+        .map(|part| part.iter().map(|piece| piece.text).collect())
+        .collect()
 }
 
 /// A broken word, each line filled.
@@ -321,6 +342,14 @@ mod tests {
         );
         assert_eq!(in_language("en", "reservoir's", 50.0), ["reser-", "voir's"]);
         assert_eq!(in_language("es", "electroválvula", 68.0), ["electro-", "válvula"]);
+    }
+
+    #[test]
+    fn a_word_with_a_hyphen_is_not_broken_elsewhere_if_that_will_do() {
+        assert_eq!(
+            in_language("de", "Karosserie-Masse", 90.0),
+            ["Karosserie-", "Masse"]
+        );
     }
 
     #[test]

@@ -76,25 +76,24 @@ impl Composer<'_> {
         for pair in lines.chunks(2) {
             let signed = pair.iter().any(|line| line.signature.is_some());
             let rule_y = if signed { SIGNED_RULE } else { SIGN_RULE };
-            let runs = pair
-                .iter()
-                .enumerate()
-                .flat_map(|(i, line)| {
-                    let place = at(i as f32 * (width + SIGN_GUTTER), rule_y);
-                    self.sign_line(parent, line, place, width)
-                })
-                .collect();
+            let (mut runs, mut below) = (Vec::new(), 0);
+            for (i, line) in pair.iter().enumerate() {
+                let place = at(i as f32 * (width + SIGN_GUTTER), rule_y);
+                let (more, lines) = self.sign_line(parent, line, place, width);
+                runs.extend(more);
+                below = below.max(lines);
+            }
             self.pieces.push(Piece {
                 gap: 16.0,
-                height: rule_y + 2.0 + FINE.leading + if signed { FINE.leading } else { 0.0 },
+                height: rule_y + 2.0 + FINE.leading * below as f32,
                 runs,
                 ..Piece::default()
             });
         }
     }
 
-    /// One line to sign on; `place` is its start.
-    fn sign_line(&mut self, parent: NodeId, line: &SignLine, place: Point, width: f32) -> Vec<Run> {
+    /// One line to sign on, and how many lines of words stand below it; `place` is its start.
+    fn sign_line(&mut self, parent: NodeId, line: &SignLine, place: Point, width: f32) -> (Vec<Run>, usize) {
         let mut rule = Sketch::new();
         rule.line(&[place, at(place.x + width, place.y)], solid(0.75, Role::Ink));
         let mut runs = vec![Run {
@@ -113,23 +112,32 @@ impl Composer<'_> {
             });
         }
         let node = self.tree.add(parent, Kind::Paragraph);
-        let below = |lines: f32| place.y + 2.0 + lines * FINE.leading;
-        // Words that follow are kept apart by a space, for a reader that joins them.
-        let words = match (line.written.as_str(), &line.signature) {
-            ("", _) => vec![FINE.item(place.x, below(0.0), Anchor::Start, &line.label)],
-            (written, Some(_)) => vec![
-                FINE.item(place.x, below(0.0), Anchor::Start, format!("{} ", line.label)),
-                FINE.item(place.x, below(1.0), Anchor::Start, written),
-            ],
-            (written, None) => vec![
-                PLAIN.item(place.x, place.y - 16.0, Anchor::Start, format!("{written} ")),
-                FINE.item(place.x, below(0.0), Anchor::Start, &line.label),
-            ],
-        };
+        let mut words = Vec::new();
+        let mut below = self.type_.wrap(&line.label, FINE.weight, FINE.size, width);
+        let written = line.written.as_str();
+        if !written.is_empty() {
+            // A name stands where it would be signed, if there is room for it.
+            let stands =
+                line.signature.is_none() && self.type_.width(written, PLAIN.weight, PLAIN.size) <= width;
+            if stands {
+                // Words that follow are kept apart by a space, for a reader that joins them.
+                words.push(PLAIN.item(place.x, place.y - 16.0, Anchor::Start, format!("{written} ")));
+            } else {
+                if let Some(last) = below.last_mut() {
+                    last.push(' ');
+                }
+                below.extend(self.type_.wrap(written, FINE.weight, FINE.size, width));
+            }
+        }
+        let lines = below.len();
+        words.extend(below.into_iter().enumerate().map(|(n, line)| {
+            let top = place.y + 2.0 + n as f32 * FINE.leading;
+            FINE.item(place.x, top, Anchor::Start, line)
+        }));
         runs.push(Run {
             node: Some(node),
             items: words,
         });
-        runs
+        (runs, lines)
     }
 }

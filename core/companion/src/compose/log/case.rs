@@ -137,8 +137,7 @@ pub(super) fn report_parts(texts: &Texts, parts: &ReportParts) -> String {
         .iter()
         .map(|part| texts.say(&format!("report-part-{}", part.as_str())))
         .collect();
-    let parts = named.join(", ").to_lowercase();
-    texts.say_with("log-report-parts", &Args::new().text("parts", parts))
+    texts.say_with("log-report-parts", &Args::new().text("parts", named.join(", ")))
 }
 
 pub(super) fn report_made(texts: &Texts, made: &ReportMade) -> String {

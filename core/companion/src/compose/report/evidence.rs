@@ -7,9 +7,9 @@ use super::ReportWishes;
 use crate::compose::band::{Drawn, bands, reached};
 use crate::compose::hold::{before_and_after, fall, hold_chart};
 use crate::compose::map::{MapOf, printed_map};
-use crate::compose::mark::mark_of;
+use crate::compose::mark::outcome_words;
 use crate::compose::photo::{Boxes, photo_scene};
-use crate::compose::reading::{reading_words, small};
+use crate::compose::reading::on_a_line;
 use crate::compose::reasons::telling;
 use crate::compose::repaired::{is_good, retested};
 use crate::compose::spectrum::spectra;
@@ -162,7 +162,7 @@ fn vibrations(texts: &Texts, job: &JobView) -> Vec<Shown> {
         .filter(|(_, result)| result.outcome != Outcome::NotDone)
         .filter_map(|(reading, result)| {
             let scene = spectra(texts, reading)?;
-            let seen = small(&reading_words(texts, &job.circuit, reading));
+            let seen = on_a_line(texts, &job.circuit, reading);
             Some(shown_of(texts, reading, result, whole(result, scene, seen)))
         })
         .collect()
@@ -190,7 +190,7 @@ fn shown_of(texts: &Texts, reading: &Reading, result: &TestResult, drawn: Drawn)
     let args = Args::new()
         .text("test", texts.test_name(&reading.test))
         .text("seen", drawn.words)
-        .text("result", mark_of(texts, drawn.outcome).word.to_lowercase());
+        .text("result", outcome_words(texts, drawn.outcome));
     Shown {
         test: Some((reading.test.clone(), drawn.outcome)),
         figure: Figure {

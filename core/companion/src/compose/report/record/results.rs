@@ -74,10 +74,8 @@ fn result_row(
 fn state_words(texts: &Texts, reading: &Reading) -> String {
     let yes_no = |key: &str, value: Option<bool>| {
         value.map(|yes| {
-            let state = texts
-                .say(&format!("state-{key}-{}", if yes { "yes" } else { "no" }))
-                .to_lowercase();
-            format!("{} {state}", texts.say(&format!("state-{key}")).to_lowercase())
+            let state = texts.say(&format!("state-{key}-{}", if yes { "yes" } else { "no" }));
+            format!("{} {state}", texts.say(&format!("state-{key}")))
         })
     };
     let engine = reading.state.engine.map(|engine| {
@@ -86,11 +84,7 @@ fn state_words(texts: &Texts, reading: &Reading) -> String {
             holdfast_diagnose::EngineState::Idle => "state-engine-idle",
             holdfast_diagnose::EngineState::InGear => "state-engine-in-gear",
         };
-        format!(
-            "{} {}",
-            texts.say("state-engine").to_lowercase(),
-            texts.say(key).to_lowercase()
-        )
+        format!("{} {}", texts.say("state-engine"), texts.say(key))
     });
     [
         yes_no("connected", reading.state.connected),
@@ -173,20 +167,20 @@ pub(in crate::compose::report) fn uncertainty(texts: &Texts, job: &JobView, read
         Answer::Values(values) => {
             let spec = holdfast_diagnose::Catalogue::standard().spec(&job.circuit, &reading.test);
             let mut said: Vec<String> = Vec::new();
-            for (key, value) in values {
-                let quantity = spec
-                    .as_ref()
-                    .and_then(|spec| spec.field(key.as_str()))
-                    .map(|field| field.quantity);
+            // In the order in which they are read.
+            for field in spec.iter().flat_map(|spec| &spec.fields) {
+                let Some(value) = values.get(&field.key) else {
+                    continue;
+                };
                 let Value::Number(number) = value else { continue };
-                let words = match quantity {
-                    Some(Quantity::Volts) => {
+                let words = match field.quantity {
+                    Quantity::Volts => {
                         texts.with_unit(&texts.two_figures(COVERAGE * instruments.meter.u(*number)), "V")
                     }
-                    Some(Quantity::Ohms) => {
+                    Quantity::Ohms => {
                         texts.with_unit(&texts.two_figures(COVERAGE * instruments.meter.u(*number)), "Ω")
                     }
-                    Some(Quantity::Vacuum) => {
+                    Quantity::Vacuum => {
                         let u = gauge
                             .u_reading()
                             .hypot(gauge.u_grade(gauge.unit.from_pressure(Pressure::new::<pascal>(*number))));

@@ -84,9 +84,16 @@ private class Demonstration(private val data: File, private val out: File, priva
         steps.fold(last) { screen, action -> hand.act(action, screen) ?: return }
     }
 
-    /** What the job itself does not lead through. */
-    private suspend fun visit(last: Screen) = listOf(Place.CIRCUIT, Place.LOG, Place.SETTINGS, Place.JOBS).forEach { place ->
-        val there = hand.act(Action.Go(place), last)
+    /** What the job itself does not lead through; the settings show what it taught once it is closed. */
+    private suspend fun visit(last: Screen) {
+        listOf(Place.CIRCUIT, Place.LOG).forEach { visit(it, last) }
+        val finding = hand.act(Action.Go(Place.FINDING), last) ?: return
+        val closed = hand.act(Action.CloseJob, finding) ?: return
+        listOf(Place.SETTINGS, Place.JOBS).forEach { visit(it, closed) }
+    }
+
+    private suspend fun visit(place: Place, from: Screen) {
+        val there = hand.act(Action.Go(place), from)
         val large = there?.let { larger(it) }
         if (there != null && large != null) gallery.take(there, large, hand.live, "after-${place.name.lowercase()}")
     }
