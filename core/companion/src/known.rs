@@ -11,7 +11,7 @@ use crate::experience::Experience;
 use crate::flow;
 use crate::job::{Because, JobView};
 use crate::protocol::{Body, FormScreen, Mark, PhonePart, Request, Signal};
-use crate::session::NoticeAt;
+use crate::session::{At, NoticeAt};
 use crate::settings::Settings;
 use crate::text::Args;
 use crate::turn::Turn;
@@ -90,12 +90,18 @@ impl Companion {
             .as_deref()
             .and_then(|job| job.parse::<JobId>().ok());
         self.job = match id {
-            None => None,
+            None => {
+                // The settings show it, whether a job is open or not.
+                if matches!(self.session.at, At::Settings { .. }) {
+                    self.learn()?;
+                }
+                None
+            }
             Some(id) => {
                 let log = self.store.fold(id)?;
                 let before = self.job.take();
                 if before.as_ref().is_none_or(|b| b.id != id) {
-                    self.experience = Experience::read(&self.store, self.session.settings.learned_since_ms)?;
+                    self.learn()?;
                 }
                 if log.record.is_empty() {
                     None
@@ -124,6 +130,12 @@ impl Companion {
             work: id,
         });
         turn.ask(Request::Work { id });
+    }
+
+    /// Reads what the person's own jobs taught.
+    pub(crate) fn learn(&mut self) -> Result<(), holdfast_joblog::UseError> {
+        self.experience = Experience::read(&self.store, self.session.settings.learned_since_ms)?;
+        Ok(())
     }
 
     /// What the person's own jobs taught, on all circuits; and from how many jobs.

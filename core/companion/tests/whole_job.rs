@@ -9,7 +9,7 @@
 mod phone;
 
 use holdfast_companion::{
-    Action, Body, CannotReason, FieldId, HoldPhase, MarkShape, Pick, Place, Said, TestStage,
+    Action, Body, CannotReason, FieldId, FormItem, HoldPhase, MarkShape, Pick, Place, Said, TestStage,
 };
 use holdfast_diagnose::Outcome;
 use phone::{Phone, button};
@@ -125,6 +125,24 @@ fn from_complaint_to_retest() {
     };
     assert_eq!(jobs.rows.len(), 1);
     assert_eq!(jobs.rows[0].plate, "TEST 123");
+
+    // No job is open: what it taught is shown, and after a kill as well.
+    phone.send(Action::Go { to: Place::Settings });
+    assert!(settings_say(&phone, "The front hose leaks: once"));
+    let mut phone = phone.kill_and_reopen(60_000);
+    assert!(settings_say(&phone, "The front hose leaks: once"));
+    phone.send(Action::Pick {
+        pick: Pick::ForgetJobs,
+    });
+    assert!(!settings_say(&phone, "The front hose leaks"));
+}
+
+fn settings_say(phone: &Phone, wanted: &str) -> bool {
+    let Body::Settings { form } = phone.screen().body else {
+        panic!("no settings: {:?}", phone.screen().body)
+    };
+    let mut items = form.sections.into_iter().flat_map(|section| section.items);
+    items.any(|item| matches!(item, FormItem::Words { text } if text.contains(wanted)))
 }
 
 #[test]

@@ -53,6 +53,10 @@ pub(crate) fn go(core: &mut Companion, to: Place, turn: &mut Turn<'_>) -> Result
     if needs_job && core.job.is_none() {
         return Ok(());
     }
+    if to == Place::Settings {
+        // Jobs may have been closed since.
+        core.learn()?;
+    }
     core.session.notice = None;
     core.session.at = match to {
         Place::Jobs => At::Jobs,

@@ -91,7 +91,7 @@ internal class Gallery(private val folder: File) {
         Night(Light.Night, 1f, 411, 891),
         Large(Light.Day, LARGE, 411, 891),
         Side(Light.Day, 1f, 891, 411),
-        Whole(Light.Day, 1f, 411, 4_200),
+        Whole(Light.Day, 1f, 411, 6_000),
     }
 
     companion object {
