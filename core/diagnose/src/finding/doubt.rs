@@ -2,7 +2,7 @@
 
 use super::{Reasoned, Remedy};
 use crate::TestId;
-use crate::inference::{Seen, weigh};
+use crate::inference::{Evaluated, Observation, Posterior, Seen, weigh, weigh_unless};
 use crate::plan::plan_data;
 
 /// A reading that may be a slip.
@@ -42,11 +42,10 @@ impl Reasoned<'_> {
             .observations
             .iter()
             .rposition(|o| o.seen != Seen::Complaint)?;
-        if open(&last) {
-            let kept = self.kept(last, remedy);
-            if kept.slip >= DOUBTFUL {
-                return Some(self.doubt_of(last, &kept, plan_data().look_again.at_once_minutes));
-            }
+        if open(&last)
+            && let Some(kept) = self.kept_if(last, remedy, DOUBTFUL)
+        {
+            return Some(self.doubt_of(last, &kept, plan_data().look_again.at_once_minutes));
         }
         if !ending {
             return None;
@@ -89,21 +88,34 @@ impl Reasoned<'_> {
     }
 
     fn kept(&self, number: usize, remedy: &Remedy) -> Kept {
+        let then = weigh(&self.model, self.memory, &self.if_kept(number), &self.posterior);
+        self.kept_as(&then, remedy)
+    }
+
+    /// The same where the reading is a slip with at least this probability. Mostly it is not, and the likeliest causes
+    /// alone show that.
+    fn kept_if(&self, number: usize, remedy: &Remedy, slip: f64) -> Option<Kept> {
+        let found = slip * (1.0 - self.model.data.slips.kept.value);
+        let ln_no_slip = self.posterior.ln_evidence + (1.0 - found).ln();
+        let seen = self.if_kept(number);
+        let then = weigh_unless(&self.model, self.memory, &seen, &self.posterior, ln_no_slip)?;
+        Some(self.kept_as(&then, remedy)).filter(|kept| kept.slip >= slip)
+    }
+
+    /// What is seen if one reading is looked at again and kept.
+    fn if_kept(&self, number: usize) -> Vec<Observation> {
         let mut seen = self.observations.clone();
         seen[number] = self.model.looked_again(seen[number].clone());
-        let then = weigh(&self.model, self.memory, &seen, &self.posterior);
+        seen
+    }
+
+    fn kept_as(&self, then: &Posterior, remedy: &Remedy) -> Kept {
         // Looking again finds all but a share of slips: by so much less likely is what was seen.
         let less = 1.0 - (then.ln_evidence - self.posterior.ln_evidence).exp();
-        let asks_for = |causes: &[crate::inference::Evaluated]| -> f64 {
-            causes
-                .iter()
-                .filter(|c| self.remedies_of(c).contains(remedy))
-                .map(|c| c.p)
-                .sum()
-        };
+        let asks_for = |cause: &&Evaluated| self.remedies_of(cause).contains(remedy);
         Kept {
             slip: (less / (1.0 - self.model.data.slips.kept.value)).clamp(0.0, 1.0),
-            sure: asks_for(&then.causes),
+            sure: then.causes.iter().filter(asks_for).map(|c| c.p).sum(),
         }
     }
 }

@@ -17,13 +17,13 @@ impl Reasoned<'_> {
     /// A reading's weight is the factor by which it changes the odds of that, all other readings given (I. J. Good's
     /// weight of evidence, from memory).
     pub(super) fn evidence(&self, readings: &[(Reading, TestResult)]) -> (Vec<Message>, Vec<Message>) {
-        let Some((remedy, _)) = self.remedies().into_iter().next() else {
+        let Some((remedy, _)) = self.remedies().first() else {
             return (Vec::new(), Vec::new());
         };
         let odds = |causes: &[Evaluated]| {
             let ours: f64 = causes
                 .iter()
-                .filter(|c| self.remedies_of(c).contains(&remedy))
+                .filter(|c| self.remedies_of(c).contains(remedy))
                 .map(|c| c.p)
                 .sum();
             ours.clamp(SURE, 1.0 - SURE).ln() - (1.0 - ours).clamp(SURE, 1.0 - SURE).ln()

@@ -57,6 +57,7 @@ pub(crate) struct Reasoned<'a> {
     pub posterior: Posterior,
     pub outlook: OnceCell<Outlook>,
     standing: OnceCell<Standing>,
+    remedies: OnceCell<Vec<(Remedy, f64)>>,
     /// What was worked out on the way.
     memory: &'a Memory,
 }
@@ -90,6 +91,7 @@ impl<'a> Reasoned<'a> {
             posterior,
             outlook: OnceCell::new(),
             standing: OnceCell::new(),
+            remedies: OnceCell::new(),
             memory,
         }
     }

@@ -1,5 +1,7 @@
 //! What a cause asks one to do.
 
+use std::collections::BTreeMap;
+
 use super::Reasoned;
 use crate::faults::Effect;
 use crate::inference::Evaluated;
@@ -56,13 +58,20 @@ impl Reasoned<'_> {
     }
 
     /// Probability that each remedy is right, the likeliest first. More than one can be right at once.
-    pub(crate) fn remedies(&self) -> Vec<(Remedy, f64)> {
+    pub(crate) fn remedies(&self) -> &[(Remedy, f64)] {
+        self.remedies.get_or_init(|| self.sum_remedies())
+    }
+
+    fn sum_remedies(&self) -> Vec<(Remedy, f64)> {
         let mut remedies: Vec<(Remedy, f64)> = Vec::new();
+        let mut places: BTreeMap<Remedy, usize> = BTreeMap::new();
         for cause in self.posterior.causes.iter().filter(|c| c.p >= COUNTS) {
             for remedy in self.remedies_of(cause) {
-                match remedies.iter_mut().find(|(r, _)| *r == remedy) {
-                    Some((_, p)) => *p += cause.p,
-                    None => remedies.push((remedy, cause.p)),
+                if let Some(place) = places.get(&remedy) {
+                    remedies[*place].1 += cause.p;
+                } else {
+                    places.insert(remedy.clone(), remedies.len());
+                    remedies.push((remedy, cause.p));
                 }
             }
         }

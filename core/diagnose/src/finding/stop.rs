@@ -67,7 +67,7 @@ impl Reasoned<'_> {
             outside: first.is_some_and(|c| c.faults.iter().any(|f| self.model.faults[*f].is_outside())),
             decided: settled && (met || (enough && exhausted)),
             inseparable: if settled && exhausted && !enough {
-                ids(parts_of(likeliest(&remedies, confidence).iter()))
+                ids(parts_of(likeliest(remedies, confidence).iter()))
             } else {
                 Vec::new()
             },

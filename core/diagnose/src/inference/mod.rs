@@ -34,7 +34,7 @@ pub(crate) use hold::HoldSeen;
 pub(crate) use memory::Memory;
 pub(crate) use model::{Case, Model};
 pub(crate) use observation::{Observation, Seen};
-pub(crate) use posterior::{Evaluated, Posterior, Way, rank, weigh};
+pub(crate) use posterior::{Evaluated, Posterior, Way, rank, weigh, weigh_unless};
 pub(crate) use predict::{depends_at_rest, is_by_hand};
 
 #[cfg(test)]

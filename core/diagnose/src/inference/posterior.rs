@@ -105,32 +105,46 @@ pub(crate) fn weigh(
     seen: &[Observation],
     ranked: &Posterior,
 ) -> Posterior {
+    weigh_unless(model, memory, seen, ranked, f64::INFINITY).unwrap_or_default()
+}
+
+/// The same, unless what was seen is at least so likely, by the ln of it.
+///
+/// That is so once the first causes alone make it as likely: what the others add is never negative, and they need not be
+/// looked at.
+pub(crate) fn weigh_unless(
+    model: &Model<'_>,
+    memory: &Memory,
+    seen: &[Observation],
+    ranked: &Posterior,
+    ln_enough: f64,
+) -> Option<Posterior> {
     let holds = Holds::new(model, &memory.holds, seen);
     let Some(recalled) = memory.recall(seen) else {
-        return Posterior::default();
+        return Some(Posterior::default());
     };
     let evaluation = Evaluation::new(model, recalled, holds);
     let entries = &evaluation.seen.atlas.entries;
-    let likelier: Vec<(&Evaluated, &Entry)> = ranked
-        .causes
-        .iter()
-        .filter(|c| c.p >= NEVER_AGAIN)
-        .filter_map(|c| Some((c, entries.get(c.entry)?)))
-        .collect();
-    let ln: Vec<f64> = likelier.iter().map(|(_, e)| evaluation.ln_weight(e)).collect();
-    let causes = likelier
-        .iter()
-        .zip(normalised(&ln))
-        .map(|((cause, _), p)| Evaluated {
-            p,
-            ways: Vec::new(),
-            faults: cause.faults.clone(),
-            entry: cause.entry,
-        });
-    Posterior {
+    let likelier = || ranked.causes.iter().filter(|c| c.p >= NEVER_AGAIN);
+    let (mut ln, mut share) = (Vec::new(), 0.0);
+    for entry in likelier().filter_map(|c| entries.get(c.entry)) {
+        let weight = evaluation.ln_weight(entry);
+        share += (weight - ln_enough).exp();
+        if share >= 1.0 {
+            return None;
+        }
+        ln.push(weight);
+    }
+    let causes = likelier().zip(normalised(&ln)).map(|(cause, p)| Evaluated {
+        p,
+        ways: Vec::new(),
+        faults: cause.faults.clone(),
+        entry: cause.entry,
+    });
+    Some(Posterior {
         causes: causes.collect(),
         ln_evidence: log_sum(ln.iter().copied()),
-    }
+    })
 }
 
 /// Everything seen, with what it says of each part of a cause.
