@@ -188,7 +188,7 @@ fn chosen(problem: &Problem, p: &[f64], left: &[usize], ready: Ready) -> Option<
         ready,
         ..problem.clone()
     };
-    plan_small(&now).first().map(|choice| left[choice.test])
+    plan_small(&now).map(|choice| left[choice.test])
 }
 
 type Choose<'c> = &'c mut dyn FnMut(&[f64], &[usize], Ready) -> Option<Option<usize>>;

@@ -85,6 +85,14 @@ enum Course {
     },
 }
 
+/// What a watched hold should show: how likely it gets to its start, and the drop, kPa.
+#[derive(Debug, Clone, Copy)]
+struct Awaited {
+    reached: f64,
+    drop: f64,
+    sd: f64,
+}
+
 impl HoldSeen {
     /// A hold that lost `drop` kPa in `seconds` from `start`.
     pub fn watched(start: f64, drop: f64, seconds: f64, strokes: Option<f64>) -> Self {
@@ -314,6 +322,23 @@ impl Model<'_> {
             .collect()
     }
 
+    /// Probability densities of several drops in a world, kPa, all from one start and watched for so many seconds.
+    pub(crate) fn drop_likelihoods(
+        &self,
+        world: &World,
+        test: &Observation,
+        (start, seconds): (f64, f64),
+        drops: &[f64],
+    ) -> Vec<f64> {
+        let Some(scope) = &test.scope else {
+            return vec![1.0; drops.len()];
+        };
+        let trapped = self.under_vacuum(world, scope).0;
+        let awaited = self.awaited(trapped, start, seconds);
+        let of_drop = |drop: &f64| self.or_slipped(self.last(awaited, *drop), test.looked_again);
+        drops.iter().map(of_drop).collect()
+    }
+
     /// Probability density of a hold with this trapped.
     pub(super) fn hold_likelihood(&self, trapped: Trapped, seen: &HoldSeen) -> f64 {
         let course: f64 = seen
@@ -328,9 +353,7 @@ impl Model<'_> {
     }
 
     fn course(&self, course: Course, looked_again: bool, trapped: Trapped) -> f64 {
-        let slips = &self.slips[usize::from(looked_again)];
-        let (bad_seal, sealed) = (slips.bad_seal.value, slips.sealed.value);
-        let [right, shut, any] = match course {
+        let densities = match course {
             Course::Watched {
                 start,
                 drop,
@@ -347,6 +370,14 @@ impl Model<'_> {
                 [right, 0.0, SEAL_BEATS_PUMP / self.ambient]
             }
         };
+        self.or_slipped(densities, looked_again)
+    }
+
+    /// The density of what was seen, from those of a hold as it should be, with nothing seen of what is there, and with any
+    /// leak at all.
+    fn or_slipped(&self, [right, shut, any]: [f64; 3], looked_again: bool) -> f64 {
+        let slips = &self.slips[usize::from(looked_again)];
+        let (bad_seal, sealed) = (slips.bad_seal.value, slips.sealed.value);
         // An adapter that leaks shows any drop; a pinched test hose hides all there is.
         (1.0 - bad_seal - sealed) * right + sealed * shut + bad_seal * any
     }
@@ -355,25 +386,9 @@ impl Model<'_> {
     fn watched(&self, trapped: Trapped, start: f64, last: (f64, f64), early: Option<(f64, f64)>) -> [f64; 3] {
         let figures = &self.data.physics;
         let (seconds, drop) = last;
-        let reached: f64 = self
-            .pace
-            .iter()
-            .map(|(displaced, w)| {
-                let deepest = air::pumped(trapped.leak, *displaced, self.ambient);
-                w / (1.0 + ((start - deepest) / HIGHEST_SD).exp())
-            })
-            .sum();
-        let expected = self.fall(trapped, start, seconds);
-        let still = self.gauge_u.hypot(figures.drop_unmodelled_kpa.value);
-        let relative = figures
-            .drop_relative
-            .value
-            .hypot(trapped.volume_u / trapped.volume);
-        let mut densities = [
-            reached * normal(drop, expected, still.hypot(relative * expected)),
-            normal(drop, 0.0, still),
-            1.0 / self.ambient,
-        ];
+        let awaited = self.awaited(trapped, start, seconds);
+        let expected = awaited.drop;
+        let mut densities = self.last(awaited, drop);
         if let Some((time, early)) = early {
             let still = self
                 .gauge_u
@@ -392,6 +407,39 @@ impl Model<'_> {
             densities[2] *= normal(early, steady * drop, sd.hypot(0.1 * drop));
         }
         densities
+    }
+
+    /// What a watched hold should show in the end.
+    fn awaited(&self, trapped: Trapped, start: f64, seconds: f64) -> Awaited {
+        let figures = &self.data.physics;
+        let reached = |(displaced, w): &(f64, f64)| {
+            let deepest = air::pumped(trapped.leak, *displaced, self.ambient);
+            w / (1.0 + ((start - deepest) / HIGHEST_SD).exp())
+        };
+        let drop = self.fall(trapped, start, seconds);
+        let relative = figures
+            .drop_relative
+            .value
+            .hypot(trapped.volume_u / trapped.volume);
+        Awaited {
+            reached: self.pace.iter().map(reached).sum(),
+            drop,
+            sd: self.still().hypot(relative * drop),
+        }
+    }
+
+    /// Densities of the drop in the end.
+    fn last(&self, awaited: Awaited, drop: f64) -> [f64; 3] {
+        [
+            awaited.reached * normal(drop, awaited.drop, awaited.sd),
+            normal(drop, 0.0, self.still()),
+            1.0 / self.ambient,
+        ]
+    }
+
+    /// Standard uncertainty of a drop where there is none, kPa.
+    fn still(&self) -> f64 {
+        self.gauge_u.hypot(self.data.physics.drop_unmodelled_kpa.value)
     }
 
     /// Vacuum lost to the eye in a time, kPa.

@@ -29,13 +29,13 @@ mod vacuum;
 
 pub(crate) use bayes::normalised;
 pub(crate) use condition::Setting;
-pub(crate) use expect::Value as Seeable;
+pub(crate) use expect::{Expect, Value as Seeable};
 pub(crate) use hold::HoldSeen;
 pub(crate) use memory::Memory;
-pub(crate) use model::{Case, Model};
+pub(crate) use model::{Case, Model, World};
 pub(crate) use observation::{Observation, Seen};
-pub(crate) use posterior::{Evaluated, Posterior, Way, rank, weigh, weigh_unless};
-pub(crate) use predict::{depends_at_rest, is_by_hand};
+pub(crate) use posterior::{Evaluated, Posterior, Sizes, Way, rank, weigh, weigh_unless};
+pub(crate) use predict::{Depends, depends, is_by_hand};
 
 #[cfg(test)]
 mod tests;

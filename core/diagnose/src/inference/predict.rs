@@ -60,11 +60,6 @@ pub(crate) fn depends(seen: &Seen, test: &TestId) -> Depends {
     }
 }
 
-/// Whether an observation is of the circuit at rest: a hold test.
-pub(crate) fn depends_at_rest(seen: &Observation) -> bool {
-    depends(&seen.seen, &seen.test) == Depends::Rest
-}
-
 /// Whether an observation is of something seen or felt by hand, the same in any setting.
 pub(crate) fn is_by_hand(seen: &Observation) -> bool {
     depends(&seen.seen, &seen.test) == Depends::Signs

@@ -11,7 +11,7 @@ use super::condition::Setting;
 use super::hold::HoldScope;
 use super::hypotheses::hypotheses;
 use super::sizes::{self, Points};
-use super::{Case, Evaluated, Memory, Model, Observation, depends_at_rest, is_by_hand, rank};
+use super::{Case, Depends, Evaluated, Memory, Model, Observation, depends, is_by_hand, rank};
 use crate::finding::tests::{Job, jobs, sound_answers};
 use crate::{Finding, Policy, Reading, TestResult, finding};
 
@@ -289,6 +289,7 @@ fn plain(model: &Model<'_>, seen: &[Observation], faults: &[usize]) -> f64 {
         }
     };
     let (first, second) = (sizes(0), sizes(1));
+    let depends_at_rest = |o: &Observation| depends(&o.seen, &o.test) == Depends::Rest;
     let (by_hand, felt): (Vec<&Observation>, Vec<&Observation>) = seen.iter().partition(|o| is_by_hand(o));
     let (at_rest, others): (Vec<&Observation>, Vec<&Observation>) =
         felt.into_iter().partition(|o| depends_at_rest(o));

@@ -1,11 +1,11 @@
 //! The chance of each outcome of a test under each cause and way.
 
-use std::collections::BTreeMap;
-use std::rc::Rc;
+use std::borrow::Cow;
 
 use super::in_play::{InPlay, WayInPlay};
-use super::outcomes::{Drops, Outcomes};
-use crate::inference::{Case, Model, Observation, Seen, Setting, depends_at_rest, is_by_hand};
+use super::kinds::Sorted;
+use super::outcomes::{Drops, Outcomes, WATCHED};
+use crate::inference::{Model, Observation, Seen, World};
 
 /// Outcomes that a test keeps at most.
 const KEPT: usize = 6;
@@ -16,63 +16,58 @@ const LOST: f64 = 2e-3;
 pub(super) struct Imagined {
     /// Readings that stand for the outcomes.
     pub outcomes: Vec<Observation>,
-    /// For each outcome its chance in each way of each cause, in their order.
+    /// For each outcome its chance in each kind of way.
     pub chances: Vec<Vec<f64>>,
+    /// The kind of each way.
+    pub kinds: Vec<usize>,
 }
 
-/// What the chances of a test depend on: those of the cause's faults that it can show, with their sizes, and the setting.
-type Depends = (Vec<(usize, u64)>, Setting);
-
 impl Imagined {
-    /// `p`: the probability of each way of each cause, in their order.
-    pub fn new(model: &Model<'_>, causes: &[InPlay<'_>], p: &[f64], outcomes: &Outcomes) -> Option<Self> {
+    /// What a test could show; none where nothing can be seen.
+    pub fn new(
+        model: &Model<'_>,
+        in_play: &InPlay<'_>,
+        sorted: &Sorted<'_>,
+        outcomes: &Outcomes,
+    ) -> Option<Self> {
         let test = outcomes.test()?;
-        let mut known: BTreeMap<Depends, Rc<Vec<f64>>> = BTreeMap::new();
-        let mut columns: Vec<Rc<Vec<f64>>> = Vec::with_capacity(p.len());
-        for cause in causes {
-            let touching = |f: &usize| model.touches(test, &[*f]);
-            let touching: Vec<bool> = cause.cause.faults.iter().map(touching).collect();
-            for way in &cause.ways {
-                let depends = depends(test, cause, &touching, way);
-                let column = known
-                    .entry(depends)
-                    .or_insert_with(|| Rc::new(chances(model, test, outcomes, way)));
-                columns.push(Rc::clone(column));
-            }
-        }
+        let kinds = sorted.of(test);
+        let of_kind = |first: &usize| chances(model, in_play, test, outcomes, &in_play.ways[*first]);
+        let columns: Vec<Vec<f64>> = kinds.firsts.iter().map(of_kind).collect();
         let all = outcomes.observations(model);
         let rows: Vec<Vec<f64>> = (0..all.len())
             .map(|o| columns.iter().map(|c| c[o]).collect())
             .collect();
         let in_order = matches!(outcomes, Outcomes::Hold(_));
-        Some(put_together(all, rows, p, in_order))
+        let (outcomes, chances) = put_together(all, rows, &kinds.p(&in_play.ways), in_order);
+        Some(Self {
+            outcomes,
+            chances,
+            kinds: match kinds {
+                Cow::Borrowed(kinds) => kinds.of_way.clone(),
+                Cow::Owned(kinds) => kinds.of_way,
+            },
+        })
+    }
+
+    /// Whether two ways show nearly the same: no chance differs by more than `most`.
+    pub fn alike(&self, a: usize, b: usize, most: f64) -> bool {
+        let (a, b) = (self.kinds[a], self.kinds[b]);
+        a == b || self.chances.iter().all(|row| (row[a] - row[b]).abs() <= most)
     }
 }
 
-fn depends(test: &Observation, cause: &InPlay<'_>, touching: &[bool], way: &WayInPlay) -> Depends {
-    let (rest, hand) = (depends_at_rest(test), is_by_hand(test));
-    let sizes = if rest { way.way.at_rest } else { way.way.at_work };
-    let faults = cause.cause.faults.iter().zip(touching).zip(sizes);
-    let faults = faults
-        .filter(|((_, touching), _)| **touching)
-        .map(|((fault, _), size)| (*fault, if hand { 0 } else { size.to_bits() }));
-    let setting = if rest || hand {
-        Setting::default()
-    } else {
-        way.way.setting
-    };
-    (faults.collect(), setting)
-}
-
 /// The chance of each outcome in one way of a cause; they sum to 1.
-fn chances(model: &Model<'_>, test: &Observation, outcomes: &Outcomes, way: &WayInPlay) -> Vec<f64> {
-    let case = if depends_at_rest(test) {
-        &way.at_rest
-    } else {
-        &way.at_work
-    };
+fn chances(
+    model: &Model<'_>,
+    in_play: &InPlay<'_>,
+    test: &Observation,
+    outcomes: &Outcomes,
+    way: &WayInPlay,
+) -> Vec<f64> {
+    let case = &way.at_work;
     let mut chances = match outcomes {
-        Outcomes::Hold(drops) => of_drops(model, drops, case),
+        Outcomes::Hold(drops) => of_drops(model, drops, in_play.at_rest(model, way)),
         Outcomes::Readings(readings) => {
             // Every outcome is a set of values of the same test, and stands for all like it: what the test should show is
             // worked out once, and as coarse as that.
@@ -96,12 +91,12 @@ fn chances(model: &Model<'_>, test: &Observation, outcomes: &Outcomes, way: &Way
 }
 
 /// Still after few strokes, each drop, never reached.
-fn of_drops(model: &Model<'_>, drops: &Drops, case: &Case<'_>) -> Vec<f64> {
-    let densities = model.hold_likelihoods(&case.world, &drops.test, &drops.courses);
+fn of_drops(model: &Model<'_>, drops: &Drops, world: &World) -> Vec<f64> {
+    let densities = model.drop_likelihoods(world, &drops.test, (drops.start, WATCHED), &drops.drops);
     let mut chances: Vec<f64> = densities.iter().zip(&drops.widths).map(|(d, w)| d * w).collect();
     let reached: f64 = chances.iter().sum();
     if let Some(by_strokes) = &drops.by_strokes {
-        let each = model.hold_likelihoods(&case.world, &drops.test, by_strokes);
+        let each = model.hold_likelihoods(world, &drops.test, by_strokes);
         let few = each[1] / (each[0] + each[1]).max(f64::MIN_POSITIVE);
         let mut still = 0.0;
         for chance in chances.iter_mut().take(drops.still) {
@@ -122,7 +117,7 @@ fn put_together(
     mut rows: Vec<Vec<f64>>,
     p: &[f64],
     in_order: bool,
-) -> Imagined {
+) -> (Vec<Observation>, Vec<Vec<f64>>) {
     let chance = |row: &[f64]| -> f64 { row.iter().zip(p).map(|(c, p)| c * p).sum() };
     let mut of_row: Vec<f64> = rows.iter().map(|row| chance(row)).collect();
     let loss = |a: (&[f64], f64), b: (&[f64], f64)| -> f64 {
@@ -174,8 +169,8 @@ fn put_together(
             known[*other][a] = None;
         }
     }
-    Imagined {
-        outcomes: alive.iter().map(|a| outcomes[*a].clone()).collect(),
-        chances: alive.iter().map(|a| std::mem::take(&mut rows[*a])).collect(),
-    }
+    (
+        alive.iter().map(|a| outcomes[*a].clone()).collect(),
+        alive.iter().map(|a| std::mem::take(&mut rows[*a])).collect(),
+    )
 }

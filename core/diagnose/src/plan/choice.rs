@@ -62,7 +62,7 @@ impl Reasoned<'_> {
         if let Some(test) = &self.standing().to_prove {
             return self.proof(test);
         }
-        let planned = outlook.choices().first()?;
+        let planned = outlook.choice()?;
         let spec: &TestSpec = outlook.specs.get(planned.test)?;
         let minutes = outlook.minutes(outlook.problem.ready, spec);
         Some(Choice {

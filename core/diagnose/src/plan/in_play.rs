@@ -1,10 +1,11 @@
 //! The causes that still count, and the ways each can be.
 
 use std::borrow::Cow;
+use std::cell::OnceCell;
 
 use crate::Complaint;
 use crate::finding::{Reasoned, Remedy};
-use crate::inference::{Case, Evaluated, Model, Way};
+use crate::inference::{Case, Evaluated, Model, Sizes, Way, World};
 
 /// Causes that together are less likely than this are left out.
 const LEFT_OUT: f64 = 0.004;
@@ -13,32 +14,69 @@ const CAUSES: usize = 72;
 /// Share of a complaint that must be due to a cause before it counts as explained.
 const EXPLAINED: f64 = 0.5;
 
-/// A cause in play, and the ways it can be.
+/// The causes in play, the likeliest first, and their ways, cause by cause.
 pub(super) struct InPlay<'r> {
+    pub causes: Vec<CauseInPlay<'r>>,
+    pub ways: Vec<WayInPlay>,
+    /// Probability that one of these causes is the case.
+    pub covered: f64,
+}
+
+/// A cause in play.
+pub(super) struct CauseInPlay<'r> {
     pub cause: &'r Evaluated,
     /// The decisions that are right under it, by their numbers.
     pub right: Vec<usize>,
-    pub ways: Vec<WayInPlay>,
 }
 
 /// One way, worked out once for all tests.
 pub(super) struct WayInPlay {
+    /// The cause's place among those in play.
+    pub cause: usize,
+    /// Its probability; those of all ways sum to 1.
+    pub p: f64,
     pub way: Way,
-    pub at_rest: Case<'static>,
     pub at_work: Case<'static>,
     /// It explains what is complained of, or nothing needs to be explained.
     pub explains: bool,
+    at_rest: OnceCell<World>,
 }
 
-/// The causes in play, the likeliest first.
-pub(super) fn in_play<'r>(reasoned: &'r Reasoned<'_>) -> Vec<InPlay<'r>> {
-    let (mut causes, mut covered) = (Vec::new(), 0.0);
+impl InPlay<'_> {
+    /// Those faults of a way's cause that count, each with the bits of its size.
+    pub fn sized(
+        &self,
+        way: &WayInPlay,
+        sizes: Sizes,
+        mut counts: impl FnMut(usize) -> bool,
+    ) -> [Option<(usize, u64)>; 2] {
+        let faults = self.causes[way.cause].cause.faults.iter().copied().zip(sizes);
+        let mut counting = faults
+            .filter(|(fault, _)| counts(*fault))
+            .map(|(fault, size)| (fault, size.to_bits()));
+        [counting.next(), counting.next()]
+    }
+
+    /// The world as a test at rest finds it in a way.
+    pub fn at_rest<'w>(&self, model: &Model<'_>, way: &'w WayInPlay) -> &'w World {
+        way.at_rest
+            .get_or_init(|| self.causes[way.cause].cause.world(model, way.way.at_rest))
+    }
+}
+
+/// The causes in play.
+pub(super) fn in_play<'r>(reasoned: &'r Reasoned<'_>) -> InPlay<'r> {
+    let mut in_play = InPlay {
+        causes: Vec::new(),
+        ways: Vec::new(),
+        covered: 0.0,
+    };
     let mut decisions: Vec<Remedy> = Vec::new();
     for cause in reasoned.posterior.causes.iter().filter(|c| !c.ways.is_empty()) {
-        if covered > 1.0 - LEFT_OUT || causes.len() >= CAUSES {
+        if in_play.covered > 1.0 - LEFT_OUT || in_play.causes.len() >= CAUSES {
             break;
         }
-        covered += cause.p;
+        in_play.covered += cause.p;
         let remedies = reasoned.remedies_of(cause);
         let nothing = remedies.contains(&Remedy::Nothing);
         let right = remedies
@@ -51,37 +89,40 @@ pub(super) fn in_play<'r>(reasoned: &'r Reasoned<'_>) -> Vec<InPlay<'r>> {
                 })
             })
             .collect();
-        causes.push(InPlay {
-            cause,
-            right,
-            ways: ways(&reasoned.model, cause, nothing),
-        });
+        let ways = ways(&reasoned.model, cause, in_play.causes.len(), nothing);
+        in_play.causes.push(CauseInPlay { cause, right });
+        in_play.ways.extend(ways);
     }
-    causes
+    let covered = in_play.covered;
+    in_play.ways.iter_mut().for_each(|way| way.p /= covered);
+    in_play
 }
 
-/// The ways of a cause, those that are the same put together.
-fn ways(model: &Model<'_>, cause: &Evaluated, explains: bool) -> Vec<WayInPlay> {
-    let mut ways: Vec<WayInPlay> = Vec::new();
-    let complained = model.situation.complaint.iter().any(|c| *c != Complaint::None);
+/// The ways of a cause, those that are the same put together; `number` is the cause's place.
+fn ways(model: &Model<'_>, cause: &Evaluated, number: usize, explains: bool) -> Vec<WayInPlay> {
+    let mut distinct: Vec<Way> = Vec::with_capacity(cause.ways.len());
     for way in &cause.ways {
-        let same = |w: &&mut WayInPlay| {
-            w.way.at_rest == way.at_rest && w.way.at_work == way.at_work && w.way.setting == way.setting
-        };
-        if let Some(same) = ways.iter_mut().find(same) {
-            same.way.weight += way.weight;
-            continue;
+        let same =
+            |w: &&mut Way| w.at_rest == way.at_rest && w.at_work == way.at_work && w.setting == way.setting;
+        match distinct.iter_mut().find(same) {
+            Some(same) => same.weight += way.weight,
+            None => distinct.push(*way),
         }
-        let at_work = Case::of(Cow::Owned(cause.world(model, way.at_work)), way.setting);
-        ways.push(WayInPlay {
-            way: *way,
-            at_rest: Case::of(Cow::Owned(cause.world(model, way.at_rest)), way.setting),
-            explains: explains || !complained || {
-                let told = model.told(&cause.faults);
-                model.explained(at_work.behaviour(model), &told, way.setting.softens) >= EXPLAINED
-            },
-            at_work,
-        });
     }
-    ways
+    let complained = model.situation.complaint.iter().any(|c| *c != Complaint::None);
+    let told = model.told(&cause.faults);
+    let in_play = |way: Way| {
+        let at_work = Case::of(Cow::Owned(cause.world(model, way.at_work)), way.setting);
+        WayInPlay {
+            cause: number,
+            p: cause.p * way.weight,
+            explains: explains
+                || !complained
+                || model.explained(at_work.behaviour(model), &told, way.setting.softens) >= EXPLAINED,
+            way,
+            at_work,
+            at_rest: OnceCell::new(),
+        }
+    };
+    distinct.into_iter().map(in_play).collect()
 }

@@ -7,6 +7,7 @@ mod belief;
 mod chances;
 mod choice;
 mod in_play;
+mod kinds;
 mod network;
 mod order;
 mod outcomes;

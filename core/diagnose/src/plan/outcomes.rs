@@ -1,16 +1,17 @@
 //! What a test could show: a few readings that stand for all, as the causes in play would have them.
 
-use crate::inference::{HoldSeen, Model, Observation, Seen};
+use crate::inference::{Expect, HoldSeen, Model, Observation, Seeable, Seen, is_by_hand};
 use crate::{LookState, TestId, TestKind, hold_target};
 
-use super::in_play::InPlay;
+use super::in_play::{CauseInPlay, InPlay};
+use super::kinds::Sorted;
 
 /// Drops that are told apart at first, kPa in [`WATCHED`] seconds: nearer together than they are read.
 const DROPS: [f64; 17] = [
     -0.8, 0.0, 0.8, 1.7, 2.8, 4.0, 5.5, 7.2, 9.2, 11.5, 14.5, 18.0, 22.0, 27.0, 33.0, 40.0, 49.0,
 ];
 /// Seconds that a hold is watched.
-const WATCHED: f64 = 20.0;
+pub(super) const WATCHED: f64 = 20.0;
 /// A drop up to this is no drop to the eye, kPa.
 const STILL: f64 = 0.8;
 /// Where the needle stays when a hold never gets there, kPa.
@@ -22,7 +23,7 @@ const READINGS: usize = 14;
 
 /// What a test could show.
 pub(super) enum Outcomes {
-    /// A hold: courses of the needle, and how they are weighed.
+    /// A hold: drops, and how they are weighed.
     Hold(Box<Drops>),
     /// Anything else: readings, each by its likelihood.
     Readings(Vec<Observation>),
@@ -30,25 +31,27 @@ pub(super) enum Outcomes {
 
 /// What a hold could show.
 pub(super) struct Drops {
-    /// The test, as an observation; the first of the courses.
+    /// The test, as an observation.
     pub test: Observation,
-    pub courses: Vec<HoldSeen>,
-    /// kPa that each course stands for.
+    /// Vacuum at the start, kPa.
+    pub start: f64,
+    /// The drops, kPa in [`WATCHED`] seconds, from the least, and what each stands for.
+    pub drops: Vec<f64>,
     pub widths: Vec<f64>,
-    /// The courses in which the needle stands still.
+    /// The drops that are none to the eye.
     pub still: usize,
     /// The needle stands still after as many strokes as usual, and after as few as a blocked hose takes.
     pub by_strokes: Option<[HoldSeen; 2]>,
 }
 
 impl Outcomes {
-    pub fn of(model: &Model<'_>, causes: &[InPlay<'_>], test: &TestId) -> Self {
+    pub fn of(model: &Model<'_>, in_play: &InPlay<'_>, sorted: &Sorted<'_>, test: &TestId) -> Self {
         if test.is_hold() {
             Self::Hold(Box::new(Drops::of(model, test)))
         } else if test.kind == TestKind::Look {
-            Self::Readings(looks(model, causes, test))
+            Self::Readings(looks(model, in_play, test))
         } else {
-            Self::Readings(readings(model, causes, test))
+            Self::Readings(readings(model, in_play, sorted, test))
         }
     }
 
@@ -66,7 +69,8 @@ impl Outcomes {
             Self::Readings(readings) => readings.clone(),
             Self::Hold(drops) => {
                 let few = drops.by_strokes.as_ref().map(|[_, few]| few.clone());
-                let seen = few.into_iter().chain(drops.courses.iter().cloned());
+                let courses = drops.drops.iter().map(|drop| watched(drops.start, *drop, None));
+                let seen = few.into_iter().chain(courses);
                 let never = HoldSeen::never_reached(NEVER);
                 seen.chain(std::iter::once(never))
                     .map(|hold| model.imagine(&drops.test.test, Seen::Hold(hold)))
@@ -81,19 +85,22 @@ impl Drops {
         let start = hold_target(model.situation).vacuum.value / 1_000.0;
         let mut drops: Vec<f64> = DROPS.iter().copied().filter(|d| *d < 0.9 * start).collect();
         drops.push(start);
-        let watched = |drop: f64, strokes| HoldSeen::watched(start, drop, WATCHED, strokes);
-        let courses: Vec<HoldSeen> = drops.iter().map(|drop| watched(*drop, None)).collect();
         let usual = model
             .usual_strokes(test, start)
             .filter(|n| *n > 1.5 * STROKES_BLOCKED);
         Self {
-            test: model.imagine(test, Seen::Hold(watched(0.0, None))),
+            test: model.imagine(test, Seen::Hold(watched(start, 0.0, None))),
             widths: widths(&drops),
             still: drops.iter().filter(|d| **d <= STILL).count(),
-            by_strokes: usual.map(|usual| [usual, STROKES_BLOCKED].map(|n| watched(0.0, Some(n)))),
-            courses,
+            by_strokes: usual.map(|usual| [usual, STROKES_BLOCKED].map(|n| watched(start, 0.0, Some(n)))),
+            start,
+            drops,
         }
     }
+}
+
+fn watched(start: f64, drop: f64, strokes: Option<f64>) -> HoldSeen {
+    HoldSeen::watched(start, drop, WATCHED, strokes)
 }
 
 /// What each of rising values stands for: half the way to its neighbours.
@@ -113,37 +120,29 @@ fn widths(values: &[f64]) -> Vec<f64> {
 }
 
 /// The values that causes in play would have, the likelier causes first.
-fn readings(model: &Model<'_>, causes: &[InPlay<'_>], test: &TestId) -> Vec<Observation> {
+fn readings(model: &Model<'_>, in_play: &InPlay<'_>, sorted: &Sorted<'_>, test: &TestId) -> Vec<Observation> {
     let empty = model.imagine(test, Seen::Fields(Vec::new()));
+    let kinds = sorted.of(&empty);
+    let touched =
+        |cause: &CauseInPlay<'_>| cause.cause.faults.is_empty() || model.touches(&empty, &cause.cause.faults);
+    let touched: Vec<bool> = in_play.causes.iter().map(touched).collect();
+    // By hand, ways of one kind can differ in what is typical of them.
+    let each = is_by_hand(&empty);
+    let mut done = vec![false; kinds.firsts.len()];
     let mut outcomes: Vec<Observation> = Vec::new();
-    for in_play in causes {
+    for (way, kind) in in_play.ways.iter().zip(&kinds.of_way) {
         if outcomes.len() >= READINGS {
             break;
         }
-        if !in_play.cause.faults.is_empty() && !model.touches(&empty, &in_play.cause.faults) {
+        if !touched[way.cause] || (done[*kind] && !each) {
             continue;
         }
-        for way in &in_play.ways {
-            for (_, fields) in model.fields(&empty, &way.at_work) {
-                let mut sets = vec![Vec::new()];
-                for (key, expect) in fields {
-                    let typical = expect.typical();
-                    sets = sets
-                        .into_iter()
-                        .flat_map(|set| {
-                            typical.iter().map(move |value| {
-                                let mut longer = set.clone();
-                                longer.push((key.to_owned(), *value));
-                                longer
-                            })
-                        })
-                        .collect();
-                }
-                for set in sets {
-                    let seen = Seen::Fields(set);
-                    if outcomes.len() < READINGS && !outcomes.iter().any(|o| o.seen.is_like(&seen)) {
-                        outcomes.push(model.imagine(test, seen));
-                    }
+        done[*kind] = true;
+        for (_, fields) in model.fields(&empty, &way.at_work) {
+            for set in typical_sets(fields) {
+                let seen = Seen::Fields(set);
+                if outcomes.len() < READINGS && !outcomes.iter().any(|o| o.seen.is_like(&seen)) {
+                    outcomes.push(model.imagine(test, seen));
                 }
             }
         }
@@ -151,10 +150,28 @@ fn readings(model: &Model<'_>, causes: &[InPlay<'_>], test: &TestId) -> Vec<Obse
     outcomes
 }
 
+/// Every set of values that are typical of what is expected.
+fn typical_sets(fields: Vec<(&'static str, Expect)>) -> Vec<Vec<(String, Seeable)>> {
+    let mut sets = vec![Vec::with_capacity(fields.len())];
+    for (key, expect) in fields {
+        let typical = expect.typical();
+        let longer = |set: Vec<(String, Seeable)>| {
+            typical.iter().map(move |value| {
+                let mut longer = set.clone();
+                longer.push((key.to_owned(), *value));
+                longer
+            })
+        };
+        sets = sets.into_iter().flat_map(longer).collect();
+    }
+    sets
+}
+
 /// Nothing to see, and one component that shows something.
-fn looks(model: &Model<'_>, causes: &[InPlay<'_>], test: &TestId) -> Vec<Observation> {
+fn looks(model: &Model<'_>, in_play: &InPlay<'_>, test: &TestId) -> Vec<Observation> {
     let mut seen = vec![Seen::Look(Vec::new())];
-    let faults = causes
+    let faults = in_play
+        .causes
         .iter()
         .flat_map(|c| &c.cause.faults)
         .map(|f| &model.faults[*f]);

@@ -4,11 +4,12 @@ use std::cell::OnceCell;
 
 use super::belief::Numbers;
 use super::chances::Imagined;
-use super::in_play::in_play;
+use super::in_play::{InPlay, in_play};
+use super::kinds::Sorted;
 use super::order::data;
 use super::outcomes::Outcomes;
 use super::problem::{Problem, Ready, State, Trial};
-use super::search::{Choice, choices};
+use super::search::{Choice, best};
 use crate::finding::{Reasoned, SURELY_EXPLAINED};
 use crate::inference::{Observation, Seen};
 use crate::{Catalogue, EngineNeed, EngineState, TestId, TestSpec};
@@ -33,7 +34,7 @@ pub(crate) struct Outlook {
     pub(super) states: Vec<Vec<usize>>,
     /// For each test a reading that stands for each outcome.
     pub(super) outcomes: Vec<Vec<Observation>>,
-    choices: OnceCell<Vec<Choice>>,
+    choice: OnceCell<Option<Choice>>,
 }
 
 impl Outlook {
@@ -43,66 +44,49 @@ impl Outlook {
         let (circuit, situation) = (model.layout.circuit, model.situation);
         let specs = Catalogue::standard().tests_for(circuit, situation);
         let ready = ready(reasoned, &specs);
-        let causes = in_play(reasoned);
-        let ways: Vec<(usize, usize)> = causes
-            .iter()
-            .enumerate()
-            .flat_map(|(c, cause)| (0..cause.ways.len()).map(move |w| (c, w)))
-            .collect();
-        let total: f64 = causes.iter().map(|c| c.cause.p).sum();
-        let p: Vec<f64> = ways
-            .iter()
-            .map(|(c, w)| causes[*c].cause.p / total * causes[*c].ways[*w].way.weight)
-            .collect();
-        let mut left = Vec::new();
-        let (mut tables, mut outcomes) = (Vec::new(), Vec::new());
+        let in_play = in_play(reasoned);
+        let sorted = Sorted::new(model, &in_play);
+        let (mut left, mut imagined) = (Vec::new(), Vec::new());
         for spec in specs
             .into_iter()
             .filter(|spec| !reasoned.tests.contains(&spec.id))
         {
-            let of_test = Outcomes::of(model, &causes, &spec.id);
-            let Some(imagined) = Imagined::new(model, &causes, &p, &of_test) else {
-                continue;
-            };
-            if imagined.outcomes.len() > 1 {
+            let outcomes = Outcomes::of(model, &in_play, &sorted, &spec.id);
+            let of_test = Imagined::new(model, &in_play, &sorted, &outcomes);
+            if let Some(of_test) = of_test.filter(|i| i.outcomes.len() > 1) {
                 left.push(spec);
-                tables.push(imagined.chances);
-                outcomes.push(imagined.outcomes);
+                imagined.push(of_test);
             }
         }
-        let members = put_together(&p, &tables, |i| {
-            let (c, w) = ways[i];
-            (&causes[c].right, causes[c].ways[w].explains)
-        });
-        let states: Vec<(usize, usize)> = members.iter().map(|m| ways[m[0]]).collect();
-        let weight = |members: &[usize]| members.iter().map(|i| p[*i]).sum::<f64>();
-        let kept: f64 = members.iter().map(|m| weight(m)).sum();
+        let states = put_together(&in_play, &imagined);
+        let p = |way: &usize| in_play.ways[*way].p;
+        let weight = |members: &[usize]| members.iter().map(p).sum::<f64>();
+        let kept: f64 = states.iter().map(|m| weight(m)).sum();
+        let state = |members: &Vec<usize>| {
+            let first = &in_play.ways[members[0]];
+            State {
+                p: weight(members) / kept,
+                right: in_play.causes[first.cause].right.clone(),
+                explains: first.explains,
+            }
+        };
+        let trial = |(spec, of_test): (&TestSpec, &Imagined)| {
+            let mean = |row: &[f64], members: &[usize]| {
+                let sum: f64 = members.iter().map(|way| p(way) * row[of_test.kinds[*way]]).sum();
+                sum / weight(members)
+            };
+            let row = |row: &Vec<f64>| states.iter().map(|m| mean(row, m)).collect();
+            trial(spec, of_test.chances.iter().map(row).collect())
+        };
         let problem = Problem {
-            states: members
-                .iter()
-                .zip(&states)
-                .map(|(members, (c, w))| State {
-                    p: weight(members) / kept,
-                    right: causes[*c].right.clone(),
-                    explains: causes[*c].ways[*w].explains,
-                })
-                .collect(),
-            tests: left
-                .iter()
-                .zip(&tables)
-                .map(|(spec, table)| {
-                    let mean =
-                        |row: &[f64], m: &[usize]| m.iter().map(|i| p[*i] * row[*i]).sum::<f64>() / weight(m);
-                    let row = |row: &Vec<f64>| members.iter().map(|m| mean(row, m)).collect();
-                    trial(spec, table.iter().map(row).collect())
-                })
-                .collect(),
+            states: states.iter().map(state).collect(),
+            tests: left.iter().zip(&imagined).map(trial).collect(),
             ready,
             engine_minutes: data().change_minutes.engine,
             connector_minutes: data().change_minutes.connector,
-            enough: if total >= NEARLY_ALL {
+            enough: if in_play.covered >= NEARLY_ALL {
                 // What is left out is for none of the decisions.
-                (situation.confidence / total).min(situation.confidence.max(SUREST))
+                (situation.confidence / in_play.covered).min(situation.confidence.max(SUREST))
             } else {
                 situation.confidence
             },
@@ -115,10 +99,13 @@ impl Outlook {
             problem,
             states: states
                 .iter()
-                .map(|(c, _)| causes[*c].cause.faults.clone())
+                .map(|members| {
+                    let first = in_play.ways[members[0]].cause;
+                    in_play.causes[first].cause.faults.clone()
+                })
                 .collect(),
-            outcomes,
-            choices: OnceCell::new(),
+            outcomes: imagined.into_iter().map(|i| i.outcomes).collect(),
+            choice: OnceCell::new(),
         }
     }
 
@@ -141,18 +128,15 @@ impl Outlook {
         self.problem.minutes(ready, &trial(spec, Vec::new()))
     }
 
-    /// The tests that can still change what to do, the best first; none where going on costs more than it is expected to
-    /// save.
-    pub fn choices(&self) -> &[Choice] {
-        self.choices.get_or_init(|| {
+    /// The best of the tests that can still change what to do; none where going on costs more than it is expected to save.
+    pub fn choice(&self) -> Option<&Choice> {
+        let choose = || {
             let numbers = Numbers::new(&self.problem);
             let prior = numbers.prior();
             let all: Vec<usize> = (0..self.specs.len()).collect();
-            let mut choices = choices(&numbers, &prior, &numbers.stand(&prior), &all);
-            let give_up = numbers.give_up(&numbers.stand(&prior));
-            choices.retain(|c| c.bits >= CHANGES_NOTHING && c.expected() < give_up);
-            choices
-        })
+            best(&numbers, &prior, &numbers.stand(&prior), &all, CHANGES_NOTHING)
+        };
+        self.choice.get_or_init(choose).as_ref()
     }
 
     /// Whether any test can still change what to do.
@@ -163,7 +147,7 @@ impl Outlook {
         let gains = |test| {
             numbers.gain(&prior, &stand, test) > 0.0 && numbers.bits(&prior, &stand, test) >= CHANGES_NOTHING
         };
-        (0..self.specs.len()).any(gains) || !self.choices().is_empty()
+        (0..self.specs.len()).any(gains) || self.choice().is_some()
     }
 }
 
@@ -207,26 +191,26 @@ pub(super) fn ready(reasoned: &Reasoned<'_>, specs: &[TestSpec]) -> Ready {
 }
 
 /// Puts ways together that ask for the same and show nearly the same in all tests; the likeliest [`STATES`] are kept.
-fn put_together<'c>(
-    p: &[f64],
-    tables: &[Vec<Vec<f64>>],
-    class: impl Fn(usize) -> (&'c Vec<usize>, bool),
-) -> Vec<Vec<usize>> {
-    let rows = || tables.iter().flatten();
-    let alike = |a: usize, b: usize| rows().all(|row| (row[a] - row[b]).abs() <= ALIKE);
-    let mut order: Vec<usize> = (0..p.len()).filter(|i| p[*i] > 0.0).collect();
-    order.sort_by(|a, b| p[*b].total_cmp(&p[*a]));
+fn put_together(in_play: &InPlay<'_>, tests: &[Imagined]) -> Vec<Vec<usize>> {
+    let p = |way: usize| in_play.ways[way].p;
+    let asks = |way: usize| {
+        let way = &in_play.ways[way];
+        (&in_play.causes[way.cause].right, way.explains)
+    };
+    let alike = |a: usize, b: usize| tests.iter().all(|test| test.alike(a, b, ALIKE));
+    let mut order: Vec<usize> = (0..in_play.ways.len()).filter(|way| p(*way) > 0.0).collect();
+    order.sort_by(|a, b| p(*b).total_cmp(&p(*a)));
     let mut groups: Vec<Vec<usize>> = Vec::new();
-    for i in order {
+    for way in order {
         let group = groups
             .iter_mut()
-            .find(|g| class(g[0]) == class(i) && alike(g[0], i));
+            .find(|g| asks(g[0]) == asks(way) && alike(g[0], way));
         match group {
-            Some(group) => group.push(i),
-            None => groups.push(vec![i]),
+            Some(group) => group.push(way),
+            None => groups.push(vec![way]),
         }
     }
-    let weight = |g: &[usize]| g.iter().map(|i| p[*i]).sum::<f64>();
+    let weight = |g: &[usize]| g.iter().map(|way| p(*way)).sum::<f64>();
     groups.sort_by(|a, b| weight(b).total_cmp(&weight(a)));
     groups.truncate(STATES);
     groups

@@ -50,28 +50,30 @@ const SETTLED: f64 = 0.4;
 /// Sums (states × tests) after which every branch is estimated.
 const SUMS: usize = 300_000;
 
-/// The tests worth doing next, the best first; none where giving up is cheaper than every test.
+/// The test to do next; none where giving up is cheaper than every test.
 ///
 /// Nobody asks whether the search has ended before it begins. Chances that don't sum to 1 in a state make nonsense.
-pub fn plan_small(problem: &Problem) -> Vec<Choice> {
+pub fn plan_small(problem: &Problem) -> Option<Choice> {
     let numbers = Numbers::new(problem);
     let belief = numbers.prior();
-    let stand = numbers.stand(&belief);
     let all: Vec<usize> = (0..problem.tests.len()).collect();
-    let give_up = numbers.give_up(&stand);
-    let mut worth = choices(&numbers, &belief, &stand, &all);
-    worth.retain(|c| c.expected() < give_up);
-    worth
+    best(&numbers, &belief, &numbers.stand(&belief), &all, TELLS)
 }
 
-/// The same from a belief, with some of the tests; those that are no better than giving up follow at the end.
-pub(super) fn choices(numbers: &Numbers<'_>, belief: &Belief, stand: &Stand, tests: &[usize]) -> Vec<Choice> {
+/// The same from a belief, with some of the tests: those that tell at least so much, bit.
+pub(super) fn best(
+    numbers: &Numbers<'_>,
+    belief: &Belief,
+    stand: &Stand,
+    tests: &[usize],
+    tells: f64,
+) -> Option<Choice> {
     Search {
         numbers,
         left: SUMS,
         rate: 0.0,
     }
-    .choices(belief, stand, tests)
+    .best(belief, stand, tests, tells)
 }
 
 /// What is expected to be spent.
@@ -113,49 +115,49 @@ impl Search<'_> {
         self.numbers.give_up(stand)
     }
 
-    fn choices(&mut self, belief: &Belief, stand: &Stand, tests: &[usize]) -> Vec<Choice> {
+    fn best(&mut self, belief: &Belief, stand: &Stand, tests: &[usize], tells: f64) -> Option<Choice> {
         let rated = self.rated(belief, stand, tests);
         self.rate = rated.first().map_or(1.0, Rated::rate);
         let left: Vec<usize> = rated.iter().map(|r| r.test).collect();
-        let mut by_bits = rated.clone();
-        by_bits.sort_by(|a, b| b.bits.total_cmp(&a.bits));
-        let mut tried: Vec<Rated> = rated.into_iter().take(TRIED).collect();
-        for telling in by_bits.iter().copied().take(TELLING) {
-            if tried.iter().all(|t| t.test != telling.test) {
-                tried.push(telling);
-            }
-        }
-        let gain = |r: &Rated| self.numbers.gain(belief, stand, r.test);
-        if let Some(gaining) = by_bits.iter().max_by(|a, b| gain(a).total_cmp(&gain(b)))
-            && tried.iter().all(|t| t.test != gaining.test)
-        {
-            tried.push(*gaining);
-        }
+        let tried = self.tried(belief, stand, rated);
         let few = belief.size() * tests.len() <= FEW;
+        let reach = if few { FOLLOWED } else { 1.0 };
         let each = SUMS / tried.len().max(1);
-        let mut choices: Vec<Choice> = tried
-            .iter()
-            .map(|r| {
-                self.left = each;
-                let cost = self.with(belief, r, &left, if few { FOLLOWED } else { 1.0 }, few);
-                let after = self.numbers.after(belief, r.test);
-                let ends = after
-                    .iter()
-                    .filter(|(_, after)| self.numbers.stand(after).ended)
-                    .fold(0.0, |sum, (chance, _)| sum + chance);
-                Choice {
+        let mut best: Option<Choice> = None;
+        for r in tried.iter().filter(|r| r.bits >= tells) {
+            self.left = each;
+            let limit = best.as_ref().map_or(self.give_up(stand), Choice::expected);
+            if let Some((cost, ends)) = self.with(belief, r, &left, (reach, few), limit)
+                && cost.all() < limit
+            {
+                best = Some(Choice {
                     test: r.test,
                     minutes: cost.minutes,
                     wrong: cost.wrong,
                     bits: r.bits,
                     ends,
-                }
-            })
+                });
+            }
+        }
+        best
+    }
+
+    /// The tests that are tried at the beginning: the best by bits a minute, by bits, and by what one of them saves alone.
+    fn tried(&self, belief: &Belief, stand: &Stand, rated: Vec<Rated>) -> Vec<Rated> {
+        let mut by_bits: Vec<(Rated, f64)> = rated
+            .iter()
+            .map(|r| (*r, self.numbers.gain(belief, stand, r.test)))
             .collect();
-        // What is no better than giving up stays in the order of bits a minute.
-        let give_up = self.give_up(stand);
-        choices.sort_by(|a, b| a.expected().min(give_up).total_cmp(&b.expected().min(give_up)));
-        choices
+        by_bits.sort_by(|a, b| b.0.bits.total_cmp(&a.0.bits));
+        let telling = by_bits.iter().take(TELLING);
+        let gaining = by_bits.iter().max_by(|a, b| a.1.total_cmp(&b.1));
+        let mut tried: Vec<Rated> = rated.into_iter().take(TRIED).collect();
+        for (more, _) in telling.chain(gaining) {
+            if tried.iter().all(|t| t.test != more.test) {
+                tried.push(*more);
+            }
+        }
+        tried
     }
 
     /// Tests by bits a minute; those that tell nothing are left out.
@@ -173,57 +175,117 @@ impl Search<'_> {
         rated
     }
 
-    /// What is spent when a test is done next.
-    fn with(&mut self, belief: &Belief, rated: &Rated, tests: &[usize], reach: f64, again: bool) -> Cost {
+    /// What is spent when a test is done next, and the probability that the search ends with it; none where that is at
+    /// least `limit`, which shows as soon as the outcomes looked at leave less than the others cost at the least. `reach`: the
+    /// weight of the beginning, and whether tests are tried again.
+    fn with(
+        &mut self,
+        belief: &Belief,
+        rated: &Rated,
+        tests: &[usize],
+        (reach, again): (f64, bool),
+        limit: f64,
+    ) -> Option<(Cost, f64)> {
+        let numbers = self.numbers;
         let left: Vec<usize> = tests.iter().copied().filter(|t| *t != rated.test).collect();
-        let mut cost = Cost {
-            minutes: rated.minutes,
-            wrong: 0.0,
-        };
-        for (chance, after) in self.numbers.after(belief, rated.test) {
-            let then = self.then(&after, &left, reach * chance, again);
+        let minutes = |test: &usize| numbers.problem.tests[*test].minutes;
+        let quickest = left.iter().map(minutes).fold(f64::INFINITY, f64::min);
+        let after = numbers
+            .after(belief, rated.test)
+            .into_iter()
+            .map(|(chance, after)| {
+                let stand = numbers.stand(&after);
+                // Who has not ended does a test or gives up.
+                let least = if stand.ended {
+                    0.0
+                } else {
+                    numbers.give_up(&stand).min(quickest)
+                };
+                (chance, after, stand, least)
+            });
+        let after: Vec<(f64, Belief, Stand, f64)> = after.collect();
+        let mut spent = rated.minutes
+            + after
+                .iter()
+                .map(|(chance, .., least)| chance * least)
+                .sum::<f64>();
+        let (mut cost, mut ends) = (
+            Cost {
+                minutes: rated.minutes,
+                wrong: 0.0,
+            },
+            0.0,
+        );
+        for (chance, after, stand, least) in &after {
+            if stand.ended {
+                ends += chance;
+                continue;
+            }
+            if spent >= limit {
+                return None;
+            }
+            let others = spent - chance * least;
+            let then = self.then(
+                after,
+                stand,
+                &left,
+                (reach * chance, again),
+                (limit - others) / chance,
+            )?;
             cost.minutes += chance * then.minutes;
             cost.wrong += chance * then.wrong;
+            spent = others + chance * then.all();
         }
-        cost
+        Some((cost, ends))
     }
 
-    /// What is spent from here; only where tests are tried `again` by more than bits a minute.
-    fn then(&mut self, belief: &Belief, tests: &[usize], reach: f64, again: bool) -> Cost {
-        let spend = |minutes, wrong| Cost { minutes, wrong };
-        let stand = self.numbers.stand(belief);
-        if stand.ended {
-            return spend(0.0, 0.0);
-        }
-        let give_up = self.give_up(&stand);
-        let rated = self.rated(belief, &stand, tests);
-        let Some(first) = rated.first() else {
-            return spend(0.0, give_up);
+    /// What is spent from a belief that has not ended; only where tests are tried again by more than bits a minute. None where
+    /// that is at least `limit`.
+    fn then(
+        &mut self,
+        belief: &Belief,
+        stand: &Stand,
+        tests: &[usize],
+        (reach, again): (f64, bool),
+        limit: f64,
+    ) -> Option<Cost> {
+        let give_up = Cost {
+            minutes: 0.0,
+            wrong: self.give_up(stand),
         };
-        if give_up <= first.minutes {
-            return spend(0.0, give_up);
-        }
+        let rated = self.rated(belief, stand, tests);
+        let Some(first) = rated.first().filter(|first| first.minutes < give_up.wrong) else {
+            return Some(give_up);
+        };
         if reach < RARE || self.left == 0 {
-            // The tests left tell no more than all of them together; for the rest it is given up.
-            let told: f64 = rated.iter().map(|r| r.bits).sum();
-            let share = (told / (stand.open - SETTLED).max(f64::MIN_POSITIVE)).clamp(0.0, 1.0);
-            let minutes = first.minutes + share * SLOWER * stand.open / self.rate;
-            let wrong = (1.0 - share) * give_up;
-            return if give_up < minutes + wrong {
-                spend(0.0, give_up)
-            } else {
-                spend(minutes, wrong)
-            };
+            return Some(self.estimate(stand, &rated, first, give_up));
         }
         let left: Vec<usize> = rated.iter().map(|r| r.test).collect();
         let tried = if again { TRIED_AGAIN } else { 1 };
-        let mut best = spend(0.0, give_up);
+        let mut best = give_up;
         for r in rated.iter().take(tried) {
-            let cost = self.with(belief, r, &left, reach, false);
-            if cost.all() < best.all() {
+            if let Some((cost, _)) = self.with(belief, r, &left, (reach, false), limit)
+                && cost.all() < best.all()
+            {
                 best = cost;
             }
         }
-        best
+        (best.all() < limit).then_some(best)
+    }
+
+    /// What is spent on a branch that is not followed.
+    fn estimate(&self, stand: &Stand, rated: &[Rated], first: &Rated, give_up: Cost) -> Cost {
+        // The tests left tell no more than all of them together; for the rest it is given up.
+        let told: f64 = rated.iter().map(|r| r.bits).sum();
+        let share = (told / (stand.open - SETTLED).max(f64::MIN_POSITIVE)).clamp(0.0, 1.0);
+        let going_on = Cost {
+            minutes: first.minutes + share * SLOWER * stand.open / self.rate,
+            wrong: (1.0 - share) * give_up.wrong,
+        };
+        if give_up.all() < going_on.all() {
+            give_up
+        } else {
+            going_on
+        }
     }
 }

@@ -4,7 +4,7 @@ use approx::assert_abs_diff_eq;
 
 use super::belief::{Belief, Numbers};
 use super::problem::{Problem, Ready, State, Trial};
-use super::search::choices;
+use super::search::best;
 
 /// Numbers from 0 to 1 out of a seed. Source: G. Marsaglia's xorshift, with M. E. O'Neill's kind of output step.
 struct Random(u64);
@@ -135,10 +135,7 @@ fn greedy(numbers: &Numbers<'_>, belief: &Belief, left: &[usize]) -> Option<usiz
 }
 
 fn looking_ahead(numbers: &Numbers<'_>, belief: &Belief, left: &[usize]) -> Option<usize> {
-    let stand = numbers.stand(belief);
-    let give_up = numbers.give_up(&stand);
-    let best = choices(numbers, belief, &stand, left).into_iter().next()?;
-    (best.expected() < give_up).then_some(best.test)
+    best(numbers, belief, &numbers.stand(belief), left, 0.0).map(|choice| choice.test)
 }
 
 const PROBLEMS: usize = 400;
@@ -179,8 +176,8 @@ fn the_order_in_which_tests_stand_does_not_matter() {
         let mut backward = forward.clone();
         backward.tests.reverse();
         let last = forward.tests.len() - 1;
-        let first = super::plan_small(&forward).first().map(|c| c.test);
-        let other = super::plan_small(&backward).first().map(|c| last - c.test);
+        let first = super::plan_small(&forward).map(|c| c.test);
+        let other = super::plan_small(&backward).map(|c| last - c.test);
         assert_eq!(first, other);
     }
 }
