@@ -23,38 +23,50 @@ const COUNTS: f64 = 1e-7;
 impl Reasoned<'_> {
     /// Everything that is right to do under a cause: one thing for each of its faults that can be put right here.
     pub(crate) fn remedies_of(&self, cause: &Evaluated) -> Vec<Remedy> {
-        let faults = || cause.faults.iter().map(|f| (*f, &self.model.faults[*f]));
-        let mut remedies: Vec<Remedy> = faults()
-            .filter(|(_, f)| !f.tester)
-            .filter_map(|(number, fault)| {
-                let mut parts = vec![fault.part?];
-                let broken = self.broken_by(cause, number);
-                parts.extend(broken.into_iter().filter(|b| Some(*b) != fault.part));
-                Some(Remedy::Parts(parts))
-            })
+        let mut remedies: Vec<Remedy> = self
+            .to_mend(cause)
+            .map(|(fault, part)| self.remedy(cause, fault, part))
             .collect();
         remedies.dedup();
         if remedies.is_empty() {
-            remedies.push(if faults().any(|(_, f)| f.is_bad_tester()) {
-                Remedy::Tester
-            } else {
-                Remedy::Nothing
-            });
+            remedies.push(self.remedy_of_none(cause));
         }
         remedies
     }
 
-    /// The parts that one fault of a cause breaks in turn.
-    fn broken_by(&self, cause: &Evaluated, fault: usize) -> Vec<usize> {
-        let effects = self.model.faults[fault].effects;
-        let heavy = |e: &Effect| matches!(e, Effect::ToGround(_) | Effect::OhmShare(_));
-        if !effects.iter().any(heavy) {
-            return Vec::new();
+    /// The faults of a cause that can be put right here, with their parts.
+    fn to_mend(&self, cause: &Evaluated) -> impl Iterator<Item = (usize, usize)> {
+        let part = |fault: &usize| {
+            let of = &self.model.faults[*fault];
+            of.part.filter(|_| !of.tester).map(|part| (*fault, part))
+        };
+        cause.faults.iter().filter_map(part)
+    }
+
+    /// What puts a fault right under a cause.
+    fn remedy(&self, cause: &Evaluated, fault: usize, part: usize) -> Remedy {
+        let mut parts = vec![part];
+        if self.breaks_others(fault) {
+            let broken = self.broken_in_turn(cause).into_iter();
+            let broken = broken.filter_map(|f| self.model.layout.number(&f.component));
+            parts.extend(broken.filter(|b| *b != part));
         }
-        self.broken_in_turn(cause)
-            .iter()
-            .filter_map(|f| self.model.layout.number(&f.component))
-            .collect()
+        Remedy::Parts(parts)
+    }
+
+    /// What is right under a cause with nothing to put right here.
+    fn remedy_of_none(&self, cause: &Evaluated) -> Remedy {
+        if cause.faults.iter().any(|f| self.model.faults[*f].is_bad_tester()) {
+            Remedy::Tester
+        } else {
+            Remedy::Nothing
+        }
+    }
+
+    /// Whether a fault may break something in turn; where not, what puts it right is the same under every cause.
+    fn breaks_others(&self, fault: usize) -> bool {
+        let heavy = |e: &Effect| matches!(e, Effect::ToGround(_) | Effect::OhmShare(_));
+        self.model.faults[fault].effects.iter().any(heavy)
     }
 
     /// Probability that each remedy is right, the likeliest first. More than one can be right at once.
@@ -63,19 +75,45 @@ impl Reasoned<'_> {
     }
 
     fn sum_remedies(&self) -> Vec<(Remedy, f64)> {
-        let mut remedies: Vec<(Remedy, f64)> = Vec::new();
-        let mut places: BTreeMap<Remedy, usize> = BTreeMap::new();
+        let mut sums = Sums::default();
+        // The places of what is the same under every cause, by part.
+        let mut usual: Vec<Option<usize>> = vec![None; self.model.layout.circuit.components.len()];
         for cause in self.posterior.causes.iter().filter(|c| c.p >= COUNTS) {
-            for remedy in self.remedies_of(cause) {
-                if let Some(place) = places.get(&remedy) {
-                    remedies[*place].1 += cause.p;
+            let mut last = None;
+            for (fault, part) in self.to_mend(cause) {
+                let place = if self.breaks_others(fault) {
+                    sums.place(self.remedy(cause, fault, part))
                 } else {
-                    places.insert(remedy.clone(), remedies.len());
-                    remedies.push((remedy, cause.p));
+                    *usual[part].get_or_insert_with(|| sums.place(Remedy::Parts(vec![part])))
+                };
+                if last != Some(place) {
+                    sums.remedies[place].1 += cause.p;
                 }
+                last = Some(place);
+            }
+            if last.is_none() {
+                let place = sums.place(self.remedy_of_none(cause));
+                sums.remedies[place].1 += cause.p;
             }
         }
+        let mut remedies = sums.remedies;
         remedies.sort_by(|a, b| b.1.total_cmp(&a.1));
         remedies
+    }
+}
+
+/// Remedies with their probabilities in the making.
+#[derive(Default)]
+struct Sums {
+    remedies: Vec<(Remedy, f64)>,
+    places: BTreeMap<Remedy, usize>,
+}
+
+impl Sums {
+    fn place(&mut self, remedy: Remedy) -> usize {
+        *self.places.entry(remedy).or_insert_with_key(|remedy| {
+            self.remedies.push((remedy.clone(), 0.0));
+            self.remedies.len() - 1
+        })
     }
 }

@@ -1,6 +1,6 @@
 //! What the hold tests say of a cause, its leaks at rest summed over.
 
-use std::cell::RefCell;
+use std::cell::{OnceCell, RefCell};
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
@@ -8,8 +8,8 @@ use super::causes::Size;
 use super::hold::{HoldScope, HoldSeen, Trapped};
 use super::model::Model;
 use super::observation::{Observation, Seen};
-use super::sizes::{Points, link};
-use crate::faults::{Effect, Spread, Stuck};
+use super::sizes::{LeakSizes, Link, Points};
+use crate::faults::{Effect, Stuck};
 
 /// Decimal logarithms of leaks for which a hold is worked out, std cm³/min: first, steps of a decade, number.
 const LEAKS: (f64, f64, usize) = (-1.5, 24.0, 206);
@@ -44,9 +44,6 @@ impl AtRest {
     }
 }
 
-/// Probability of each size at work for each size at rest.
-type Link = Vec<Vec<f64>>;
-
 /// How a fault shows in the holds.
 #[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord)]
 enum Role {
@@ -74,6 +71,7 @@ enum Role {
 pub(super) struct HoldMemory {
     holds: Vec<Hold>,
     results: Results,
+    leaks: OnceCell<LeakSizes>,
 }
 
 /// What some holds say, by how two faults show in them.
@@ -118,8 +116,7 @@ pub(super) struct Holds<'m> {
     memory: &'m HoldMemory,
     /// The numbers of the job's holds in the memory.
     holds: Vec<usize>,
-    spreads: Vec<Spread>,
-    points: Vec<[(Arc<Points>, Arc<Link>); 2]>,
+    leaks: &'m LeakSizes,
     /// Whether a fault changes which parts the pump reaches.
     shaping: Vec<bool>,
     /// The role of each fault beside any that changes no such thing, by number; and one more for no fault.
@@ -159,22 +156,6 @@ impl<'m> Holds<'m> {
     pub fn new(model: &'m Model<'m>, memory: &'m HoldMemory, seen: &[Observation]) -> Self {
         let number = |o: &Observation| memory.holds.iter().position(|h| h.seen == *o);
         let holds: Vec<usize> = seen.iter().filter_map(number).collect();
-        let mut spreads: Vec<Spread> = Vec::new();
-        for fault in &model.faults {
-            if let Size::Leak(spread) = fault.size()
-                && !spreads.contains(&spread)
-            {
-                spreads.push(spread);
-            }
-        }
-        let times = model.data.physics.leak_at_work_times.0;
-        let points = |spread: &Spread| {
-            [false, true].map(|alone| {
-                let of_leak = Points::of_leak(*spread, alone);
-                let link = link(&of_leak, times);
-                (Arc::new(of_leak), Arc::new(link))
-            })
-        };
         let known = if memory.results.holds == holds {
             memory.results.of.clone()
         } else {
@@ -183,9 +164,10 @@ impl<'m> Holds<'m> {
         let mut all = Self {
             model,
             memory,
-            points: spreads.iter().map(points).collect(),
+            leaks: memory
+                .leaks
+                .get_or_init(|| LeakSizes::new(&model.faults, model.data.physics.leak_at_work_times.0)),
             holds,
-            spreads,
             shaping: Vec::new(),
             roles: Vec::new(),
             kinds: 0,
@@ -288,7 +270,7 @@ impl<'m> Holds<'m> {
                     return Role::None;
                 }
                 Role::Leak {
-                    spread: self.spreads.iter().position(|s| *s == spread).unwrap_or(0),
+                    spread: self.leaks.spreads.iter().position(|s| *s == spread).unwrap_or(0),
                     at_times: self
                         .all()
                         .map(|h| of.effects.iter().any(|e| e.hides_at_times(h.scope().is_one())))
@@ -319,7 +301,7 @@ impl<'m> Holds<'m> {
                 _ => unlinked(Points::none()),
             },
             Role::Leak { spread, at_work, .. } => {
-                let (points, link) = &self.points[*spread][usize::from(alone)];
+                let (points, link) = &self.leaks.points[*spread][usize::from(alone)];
                 if *at_work {
                     (Arc::clone(points), Arc::clone(link))
                 } else {

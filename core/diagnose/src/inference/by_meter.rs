@@ -166,31 +166,28 @@ impl Electrics {
         row
     }
 
-    /// What all rows say of each side.
-    pub fn metered(&self, rows: &[&[f64]]) -> Vec<Metered> {
-        let of_side = |side: &ElectricSide| {
-            let mut ln: Vec<f64> = side.cases.iter().map(|c| c.ln_weight).collect();
-            for row in rows {
-                for (sum, ln) in ln.iter_mut().zip(row.iter().skip(side.first)) {
-                    *sum += ln;
-                }
+    /// What all rows say of a side.
+    pub fn metered(&self, side: &ElectricSide, rows: &[&[f64]]) -> Metered {
+        let mut ln: Vec<f64> = side.cases.iter().map(|c| c.ln_weight).collect();
+        for row in rows {
+            for (sum, ln) in ln.iter_mut().zip(row.iter().skip(side.first)) {
+                *sum += ln;
             }
-            let scale = ln.iter().copied().fold(f64::NEG_INFINITY, f64::max);
-            let weights: Vec<f64> = ln.iter().map(|ln| (ln - scale).exp()).collect();
-            let mut by_work: Vec<(usize, f64)> = Vec::new();
-            for (case, weight) in side.cases.iter().zip(&weights) {
-                match by_work.iter_mut().find(|(work, _)| *work == case.work) {
-                    Some((_, sum)) => *sum += weight,
-                    None => by_work.push((case.work, *weight)),
-                }
+        }
+        let scale = ln.iter().copied().fold(f64::NEG_INFINITY, f64::max);
+        let weights: Vec<f64> = ln.iter().map(|ln| (ln - scale).exp()).collect();
+        let mut by_work: Vec<(usize, f64)> = Vec::new();
+        for (case, weight) in side.cases.iter().zip(&weights) {
+            match by_work.iter_mut().find(|(work, _)| *work == case.work) {
+                Some((_, sum)) => *sum += weight,
+                None => by_work.push((case.work, *weight)),
             }
-            Metered {
-                ln: scale,
-                weights,
-                by_work,
-            }
-        };
-        self.sides.iter().map(of_side).collect()
+        }
+        Metered {
+            ln: scale,
+            weights,
+            by_work,
+        }
     }
 }
 

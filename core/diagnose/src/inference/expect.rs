@@ -12,7 +12,7 @@ const SLIPPED_OPEN: f64 = 0.3;
 const SECONDS_RANGE: f64 = 7.0;
 
 /// Numbers that differ by less than this share count as the same when outcomes are imagined.
-pub(super) const ALIKE: f64 = 0.15;
+const ALIKE: f64 = 0.15;
 
 /// By how many steps two states can differ that are both within the scale's ends.
 const STEPS: [f64; 3] = [0.0, 1.0, 2.0];
@@ -48,6 +48,16 @@ pub(crate) enum Value {
     Open,
     /// Yes or no.
     Yes(bool),
+}
+
+impl Value {
+    /// Whether two values would be read as the same thing.
+    pub fn is_like(&self, other: &Self) -> bool {
+        match (self, other) {
+            (Self::Number(a), Self::Number(b)) => (a - b).abs() <= ALIKE * (1.0 + a.abs().max(b.abs())),
+            _ => self == other,
+        }
+    }
 }
 
 /// Density of a normal distribution.

@@ -1,6 +1,6 @@
 //! A reading in the form the likelihoods take: kPa, numbers by key, and only what can be compared.
 
-use super::expect::{ALIKE, Value};
+use super::expect::Value;
 use super::hold::{HoldScope, HoldSeen};
 use super::model::Model;
 use crate::codes;
@@ -61,25 +61,6 @@ const SCALE_STEP: f64 = 1.0;
 const SCALE_TOP: f64 = 3.0;
 /// Least ratio of vibration levels that counts as a change. Source: from memory, under 1.2 times is no effect.
 const LEVEL_RATIO: f64 = 1.2;
-
-impl Seen {
-    /// Whether two sets of values would be read as the same thing.
-    pub fn is_like(&self, other: &Self) -> bool {
-        let (Self::Fields(ours), Self::Fields(theirs)) = (self, other) else {
-            return self == other;
-        };
-        ours.len() == theirs.len()
-            && ours.iter().zip(theirs).all(|((k, a), (l, b))| {
-                k == l
-                    && match (a, b) {
-                        (Value::Number(a), Value::Number(b)) => {
-                            (a - b).abs() <= ALIKE * (1.0 + a.abs().max(b.abs()))
-                        }
-                        _ => a == b,
-                    }
-            })
-    }
-}
 
 impl Model<'_> {
     /// What is complained of, as an observation; nothing where nobody said.

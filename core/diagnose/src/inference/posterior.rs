@@ -1,6 +1,6 @@
 //! From readings to a ranking of causes: every cause enumerated, what is unknown about it summed over, in log space.
 
-use std::cell::RefCell;
+use std::cell::{OnceCell, RefCell};
 use std::collections::HashMap;
 use std::sync::Arc;
 
@@ -152,13 +152,16 @@ struct Evaluation<'m> {
     model: &'m Model<'m>,
     seen: Seen<'m>,
     holds: Holds<'m>,
-    metered: Vec<Metered>,
+    /// What the meters say of each electric side, worked out where it is asked for.
+    metered: Vec<OnceCell<Metered>>,
     /// Likelihood of all readings at work, by behaviour, over the scale.
     works: Vec<f64>,
     /// ln of that scale.
     works_ln: f64,
     /// Probability that vacuum stiffens, and that it softens the mounts.
     softens: [f64; 2],
+    /// Likelihood of everything seen at work, by what is told and by behaviour, whatever vacuum does to the mounts.
+    at_work: RefCell<Vec<Vec<f64>>>,
     /// How well vacuum sides fit, by what the holds say of them, what they show, what is told, and the work.
     fits: RefCell<HashMap<Fit, f64>>,
 }
@@ -180,19 +183,25 @@ impl<'m> Evaluation<'m> {
         Self {
             model,
             holds,
-            metered: seen.atlas.electrics.metered(&seen.meters),
+            metered: vec![OnceCell::new(); seen.atlas.electrics.sides.len()],
             works: ln.into_iter().map(|ln| (ln - works_ln).exp()).collect(),
             works_ln,
             softens: [1.0 - softening, softening],
+            at_work: RefCell::new(vec![Vec::new(); seen.atlas.tolds.len()]),
             fits: RefCell::default(),
             seen,
         }
     }
 
+    fn metered(&self, side: usize) -> &Metered {
+        let electrics = &self.seen.atlas.electrics;
+        self.metered[side].get_or_init(|| electrics.metered(&electrics.sides[side], &self.seen.meters))
+    }
+
     /// ln of weight × likelihood.
     fn ln_weight(&self, entry: &Entry) -> f64 {
         let faults = entry.hypothesis.faults();
-        let metered = &self.metered[entry.electric];
+        let metered = self.metered(entry.electric);
         let at_rest = self.holds.of(&entry.vacuum);
         let signs: f64 = self.seen.signs.iter().map(|row| row.of(self.model, faults)).sum();
         let sum: f64 = metered
@@ -216,12 +225,24 @@ impl<'m> Evaluation<'m> {
 
     fn work_out_fit(&self, entry: &Entry, at_rest: &AtRest, work: usize) -> f64 {
         let behaviours = self.seen.atlas.shows[entry.shows].of(work);
+        let mut known = self.at_work.borrow_mut();
+        let Some(of_told) = known.get_mut(entry.told) else {
+            return 0.0;
+        };
+        of_told.resize(self.works.len(), f64::NAN);
+        let mut likelihood = |behaviour: u32| {
+            let known = &mut of_told[behaviour as usize];
+            if known.is_nan() {
+                *known = self.likelihood(entry, behaviour).iter().sum();
+            }
+            *known
+        };
         at_rest
             .work
             .iter()
             .zip(behaviours)
             .filter(|(w, _)| **w > 1e-15)
-            .map(|(w, b)| w * self.likelihood(entry, *b).iter().sum::<f64>())
+            .map(|(w, b)| w * likelihood(*b))
             .sum()
     }
 
@@ -243,7 +264,7 @@ impl<'m> Evaluation<'m> {
         let atlas = self.seen.atlas;
         let at_rest: Arc<AtRest> = self.holds.of(&entry.vacuum);
         let (metered, side) = (
-            &self.metered[entry.electric],
+            self.metered(entry.electric),
             &atlas.electrics.sides[entry.electric],
         );
         let fits = |work: usize| -> Vec<[f64; 2]> {

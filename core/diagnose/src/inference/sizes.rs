@@ -1,5 +1,8 @@
 //! What about a fault differs from car to car, as points with weights.
 
+use std::sync::Arc;
+
+use super::causes::{Fault, Size};
 use crate::faults::Spread;
 
 /// Steps of a decade between the sizes of leaks at rest.
@@ -81,6 +84,38 @@ impl Points {
     }
 }
 
+/// The sizes at rest that leaks can have, and which sizes at work they go with.
+pub(super) struct LeakSizes {
+    pub spreads: Vec<Spread>,
+    /// For each spread, beside another leak and alone.
+    pub points: Vec<[(Arc<Points>, Arc<Link>); 2]>,
+}
+
+impl LeakSizes {
+    /// Of some faults. `times`: by how much more leaks at work.
+    pub fn new(faults: &[Fault], times: Spread) -> Self {
+        let mut spreads: Vec<Spread> = Vec::new();
+        for fault in faults {
+            if let Size::Leak(spread) = fault.size()
+                && !spreads.contains(&spread)
+            {
+                spreads.push(spread);
+            }
+        }
+        let points = |spread: &Spread| {
+            [false, true].map(|alone| {
+                let of_leak = Points::of_leak(*spread, alone);
+                let link = link(&of_leak, times);
+                (Arc::new(of_leak), Arc::new(link))
+            })
+        };
+        Self {
+            points: spreads.iter().map(points).collect(),
+            spreads,
+        }
+    }
+}
+
 /// Sizes of leaks at work.
 pub(super) fn at_work() -> Vec<f64> {
     WORK.iter().map(|log| 10f64.powf(*log)).collect()
@@ -100,8 +135,11 @@ pub(super) fn fine_number(size: f64) -> usize {
     (((size.log10() - first) * steps).round().max(0.0) as usize).min(number - 1)
 }
 
-/// Probability of each size at work, for each size at rest: a split opens under load and heat.
-pub(super) fn link(at_rest: &Points, times: Spread) -> Vec<Vec<f64>> {
+/// Probability of each size at work, for each size at rest.
+pub(super) type Link = Vec<Vec<f64>>;
+
+/// What goes with what: a split opens under load and heat.
+pub(super) fn link(at_rest: &Points, times: Spread) -> Link {
     let width = |i: usize| {
         let (below, above) = (i.saturating_sub(1), (i + 1).min(WORK.len() - 1));
         0.5 * (WORK[above] - WORK[below])

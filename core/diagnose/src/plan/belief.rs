@@ -1,20 +1,16 @@
 //! What is believed after some tests: the states still possible, how near that is to an end, and what a test would tell.
 
 use super::problem::{Problem, Ready};
+use super::table::{Group, Table, surprise};
 
 /// A state less likely than this, beside the others, is forgotten.
 const FORGOTTEN: f64 = 1e-3;
-/// Outcomes that are summed up side by side.
-const LANES: usize = 4;
-
-type Lanes = [f64; LANES];
-
 /// A problem laid out for many sums: states of one group side by side, outcomes in blocks.
 ///
 /// A group is what a test has to tell apart: the states that one decision is right for. Where several are, the one that is
 /// right most often counts, since it does not matter which other thing is wrong, too.
-pub(super) struct Numbers<'p> {
-    pub problem: &'p Problem,
+pub(super) struct Numbers {
+    pub problem: Problem,
     /// The states in the order of their groups.
     order: Vec<usize>,
     /// The group of each state of `order`.
@@ -25,15 +21,13 @@ pub(super) struct Numbers<'p> {
     /// For each class its decisions and whether it explains.
     classes: Vec<(Vec<usize>, bool)>,
     decisions: usize,
-    /// For each test, for each block of outcomes, their chances in each state of `order`.
-    chances: Vec<Vec<Vec<Lanes>>>,
+    tables: Vec<Table>,
 }
 
-/// The states still possible, by their places in the order of groups.
+/// The states still possible, by their places in the order of groups, and their probabilities.
 #[derive(Debug, Clone)]
 pub(super) struct Belief {
-    states: Vec<usize>,
-    p: Vec<f64>,
+    states: Vec<(usize, f64)>,
     pub ready: Ready,
 }
 
@@ -55,28 +49,8 @@ impl Belief {
     }
 }
 
-/// log₂ of a positive number; its error is below 1e-5.
-///
-/// Source: exponent and mantissa, and the series of artanh for the mantissa, which is brought near 1.
-fn log2(x: f64) -> f64 {
-    const MANTISSA: u64 = (1 << 52) - 1;
-    let bits = x.max(f64::MIN_POSITIVE).to_bits();
-    let exponent = (bits >> 52) as i64 - 1_023;
-    let mantissa = f64::from_bits(bits & MANTISSA | 1_023 << 52);
-    let centred = mantissa * std::f64::consts::FRAC_1_SQRT_2;
-    let t = (centred - 1.0) / (centred + 1.0);
-    let t2 = t * t;
-    let series = t * (2.0 + t2 * (2.0 / 3.0 + t2 * (2.0 / 5.0 + t2 * (2.0 / 7.0))));
-    exponent as f64 + 0.5 + series * std::f64::consts::LOG2_E
-}
-
-/// −p·log2 p.
-fn surprise(p: f64) -> f64 {
-    -p * log2(p)
-}
-
-impl<'p> Numbers<'p> {
-    pub fn new(problem: &'p Problem) -> Self {
+impl Numbers {
+    pub fn new(problem: Problem) -> Self {
         let mut classes: Vec<(Vec<usize>, bool)> = Vec::new();
         let of_state: Vec<usize> = problem
             .states
@@ -115,33 +89,29 @@ impl<'p> Numbers<'p> {
             .collect();
         let mut order: Vec<usize> = (0..problem.states.len()).collect();
         order.sort_by_key(|s| group_of[*s]);
-        let blocks = |chances: &Vec<Vec<f64>>| {
-            let block = |rows: &[Vec<f64>]| {
-                let lanes = |s: &usize| std::array::from_fn(|lane| rows.get(lane).map_or(0.0, |row| row[*s]));
-                order.iter().map(lanes).collect()
-            };
-            chances.chunks(LANES).map(block).collect()
-        };
         Self {
-            problem,
             class: order.iter().map(|s| of_state[*s]).collect(),
             group: order.iter().map(|s| group_of[*s]).collect(),
             groups: groups.len(),
             decisions,
             classes,
-            chances: problem.tests.iter().map(|t| blocks(&t.chances)).collect(),
+            tables: problem
+                .tests
+                .iter()
+                .map(|t| Table::new(&t.chances, &order))
+                .collect(),
             order,
+            problem,
         }
     }
 
     /// What is believed at first.
     pub fn prior(&self) -> Belief {
         let p = |at: usize| self.problem.states[self.order[at]].p;
-        let states: Vec<usize> = (0..self.order.len()).filter(|at| p(*at) > 0.0).collect();
-        let total: f64 = states.iter().map(|at| p(*at)).sum();
+        let total: f64 = (0..self.order.len()).map(p).sum();
+        let possible = (0..self.order.len()).filter(|at| p(*at) > 0.0);
         Belief {
-            p: states.iter().map(|at| p(*at) / total).collect(),
-            states,
+            states: possible.map(|at| (at, p(at) / total)).collect(),
             ready: self.problem.ready,
         }
     }
@@ -149,7 +119,7 @@ impl<'p> Numbers<'p> {
     pub fn stand(&self, belief: &Belief) -> Stand {
         let mut of_class = vec![0.0; self.classes.len()];
         let mut of_group = vec![0.0; self.groups];
-        for (state, p) in belief.states.iter().zip(&belief.p) {
+        for (state, p) in &belief.states {
             of_class[self.class[*state]] += p;
             of_group[self.group[*state]] += p;
         }
@@ -189,63 +159,28 @@ impl<'p> Numbers<'p> {
         self.problem.minutes(belief.ready, &self.problem.tests[test])
     }
 
-    /// What a test is expected to tell about the decision, bit: the mutual information of outcome and group.
-    pub fn bits(&self, belief: &Belief, stand: &Stand, test: usize) -> f64 {
-        let after: f64 = self.chances[test]
-            .iter()
-            .map(|block| self.open_after(belief, block))
-            .sum();
-        (stand.open - after).max(0.0)
-    }
-
-    /// What stays open after some outcomes, each weighed by its chance.
-    fn open_after(&self, belief: &Belief, block: &[Lanes]) -> f64 {
-        let (mut all, mut of_group, mut open) = ([0.0; LANES], [0.0; LANES], [0.0; LANES]);
-        let mut group = None;
-        for (state, p) in belief.states.iter().zip(&belief.p) {
-            if group != Some(self.group[*state]) {
-                group = Some(self.group[*state]);
-                for lane in 0..LANES {
-                    open[lane] += surprise(of_group[lane]);
-                    all[lane] += of_group[lane];
-                    of_group[lane] = 0.0;
-                }
-            }
-            let chances = &block[*state];
-            for lane in 0..LANES {
-                of_group[lane] += p * chances[lane];
-            }
-        }
-        (0..LANES)
-            .map(|lane| open[lane] + surprise(of_group[lane]) - surprise(all[lane] + of_group[lane]))
-            .sum()
+    /// What each of some tests is expected to tell about the decision, bit: the mutual information of outcome and group.
+    pub fn bits(&self, belief: &Belief, tests: &[usize]) -> Vec<f64> {
+        let groups = Group::all(&belief.states, |a, b| self.group[a] == self.group[b]);
+        let mut room = Vec::new();
+        let bits = |test: &usize| self.tables[*test].told_of(&groups, &mut room);
+        tests.iter().map(bits).collect()
     }
 
     /// What is believed after each outcome of a test, with the outcome's chance.
     pub fn after(&self, belief: &Belief, test: usize) -> Vec<(f64, Belief)> {
-        let trial = &self.problem.tests[test];
-        let ready = belief.ready.after(trial);
+        let ready = belief.ready.after(&self.problem.tests[test]);
+        let table = &self.tables[test];
         let after = |outcome: usize| {
-            let block = &self.chances[test][outcome / LANES];
-            let joint: Vec<f64> = belief
-                .states
-                .iter()
-                .zip(&belief.p)
-                .map(|(state, p)| p * block[*state][outcome % LANES])
-                .collect();
-            let chance: f64 = joint.iter().sum();
-            let (mut states, mut p, mut kept) = (Vec::new(), Vec::new(), 0.0);
-            for (state, joint) in belief.states.iter().zip(joint) {
-                if joint > FORGOTTEN * chance {
-                    states.push(*state);
-                    p.push(joint);
-                    kept += joint;
-                }
-            }
-            p.iter_mut().for_each(|p| *p /= kept);
-            (chance, Belief { states, p, ready })
+            let joint = |(state, p): &(usize, f64)| (*state, p * table.chance(*state, outcome));
+            let mut states: Vec<(usize, f64)> = belief.states.iter().map(joint).collect();
+            let chance: f64 = states.iter().map(|(_, joint)| joint).sum();
+            states.retain(|(_, joint)| *joint > FORGOTTEN * chance);
+            let kept: f64 = states.iter().map(|(_, joint)| joint).sum();
+            states.iter_mut().for_each(|(_, p)| *p /= kept);
+            (chance, Belief { states, ready })
         };
-        (0..trial.chances.len())
+        (0..self.problem.tests[test].chances.len())
             .map(after)
             .filter(|(chance, _)| *chance > 0.0)
             .collect()

@@ -34,14 +34,14 @@ impl Imagined {
         let kinds = sorted.of(test);
         let of_kind = |first: &usize| chances(model, in_play, test, outcomes, &in_play.ways[*first]);
         let columns: Vec<Vec<f64>> = kinds.firsts.iter().map(of_kind).collect();
-        let all = outcomes.observations(model);
-        let rows: Vec<Vec<f64>> = (0..all.len())
+        let number = columns.first().map_or(0, Vec::len);
+        let rows: Vec<Vec<f64>> = (0..number)
             .map(|o| columns.iter().map(|c| c[o]).collect())
             .collect();
         let in_order = matches!(outcomes, Outcomes::Hold(_));
-        let (outcomes, chances) = put_together(all, rows, &kinds.p(&in_play.ways), in_order);
+        let (kept, chances) = put_together(rows, &kinds.p(&in_play.ways), in_order);
         Some(Self {
-            outcomes,
+            outcomes: kept.into_iter().map(|o| outcomes.observation(o)).collect(),
             chances,
             kinds: match kinds {
                 Cow::Borrowed(kinds) => kinds.of_way.clone(),
@@ -109,15 +109,11 @@ fn of_drops(model: &Model<'_>, drops: &Drops, world: &World) -> Vec<f64> {
     chances
 }
 
-/// Puts outcomes together that tell the ways of causes apart little or not at all. `in_order`: only neighbours.
+/// Puts outcomes together that tell the ways of causes apart little or not at all. `in_order`: only neighbours. Gives for
+/// each that is left the number of the one that stands for it, and its chances.
 ///
 /// Source of the measure: Pearson's mean square contingency, from memory; what is lost of it is what two rows differ by.
-fn put_together(
-    mut outcomes: Vec<Observation>,
-    mut rows: Vec<Vec<f64>>,
-    p: &[f64],
-    in_order: bool,
-) -> (Vec<Observation>, Vec<Vec<f64>>) {
+fn put_together(mut rows: Vec<Vec<f64>>, p: &[f64], in_order: bool) -> (Vec<usize>, Vec<Vec<f64>>) {
     let chance = |row: &[f64]| -> f64 { row.iter().zip(p).map(|(c, p)| c * p).sum() };
     let mut of_row: Vec<f64> = rows.iter().map(|row| chance(row)).collect();
     let loss = |a: (&[f64], f64), b: (&[f64], f64)| -> f64 {
@@ -133,6 +129,7 @@ fn put_together(
                 .sum();
         sum * a.1 * b.1 / (a.1 + b.1)
     };
+    let mut stands: Vec<usize> = (0..rows.len()).collect();
     let mut alive: Vec<usize> = (0..rows.len()).collect();
     let mut known: Vec<Vec<Option<f64>>> = vec![vec![None; rows.len()]; rows.len()];
     while alive.len() > 1 {
@@ -159,7 +156,7 @@ fn put_together(
         let (a, b) = (alive[i], alive.remove(j));
         // The likelier outcome stands for both.
         if of_row[b] > of_row[a] {
-            outcomes.swap(a, b);
+            stands.swap(a, b);
         }
         let row = std::mem::take(&mut rows[b]);
         rows[a].iter_mut().zip(row).for_each(|(a, b)| *a += b);
@@ -170,7 +167,7 @@ fn put_together(
         }
     }
     (
-        alive.iter().map(|a| outcomes[*a].clone()).collect(),
+        alive.iter().map(|a| stands[*a]).collect(),
         alive.iter().map(|a| std::mem::take(&mut rows[*a])).collect(),
     )
 }

@@ -64,7 +64,7 @@ impl Reasoned<'_> {
         }
         let planned = outlook.choice()?;
         let spec: &TestSpec = outlook.specs.get(planned.test)?;
-        let minutes = outlook.minutes(outlook.problem.ready, spec);
+        let minutes = outlook.minutes(outlook.problem().ready, spec);
         Some(Choice {
             id: spec.id.clone(),
             why: self.why(&spec.id, planned, minutes),

@@ -5,7 +5,7 @@ use std::cell::OnceCell;
 
 use crate::Complaint;
 use crate::finding::{Reasoned, Remedy};
-use crate::inference::{Case, Evaluated, Model, Sizes, Way, World};
+use crate::inference::{Case, Evaluated, Model, Way, World};
 
 /// Causes that together are less likely than this are left out.
 const LEFT_OUT: f64 = 0.004;
@@ -43,20 +43,6 @@ pub(super) struct WayInPlay {
 }
 
 impl InPlay<'_> {
-    /// Those faults of a way's cause that count, each with the bits of its size.
-    pub fn sized(
-        &self,
-        way: &WayInPlay,
-        sizes: Sizes,
-        mut counts: impl FnMut(usize) -> bool,
-    ) -> [Option<(usize, u64)>; 2] {
-        let faults = self.causes[way.cause].cause.faults.iter().copied().zip(sizes);
-        let mut counting = faults
-            .filter(|(fault, _)| counts(*fault))
-            .map(|(fault, size)| (fault, size.to_bits()));
-        [counting.next(), counting.next()]
-    }
-
     /// The world as a test at rest finds it in a way.
     pub fn at_rest<'w>(&self, model: &Model<'_>, way: &'w WayInPlay) -> &'w World {
         way.at_rest

@@ -5,7 +5,7 @@
 use std::borrow::Cow;
 use std::collections::BTreeMap;
 
-use super::in_play::{InPlay, WayInPlay};
+use super::in_play::{CauseInPlay, InPlay, WayInPlay};
 use crate::inference::{Depends, Model, Observation, Setting, Sizes, depends};
 
 /// Ways in play, sorted by what a test can tell of them.
@@ -71,13 +71,13 @@ impl<'r> Sorted<'r> {
             .iter()
             .zip(&does)
             .map(|(way, does)| (*does, told[way.cause], way.way.setting.softens));
-        let is_electric = |fault: usize| model.faults[fault].is_electric();
+        let electric = shown(in_play, |fault| model.faults[fault].is_electric());
         let wired = ways.iter().map(|way| {
             let wiring = Setting {
                 softens: true,
                 ..way.way.setting
             };
-            (in_play.sized(way, way.way.at_work, is_electric), wiring)
+            (sized(electric[way.cause], way.way.at_work), wiring)
         });
         Self {
             by_told: Kinds::by(told),
@@ -102,11 +102,31 @@ impl<'r> Sorted<'r> {
 
     /// By the faults that a test can show, with their sizes.
     fn by_faults(&self, test: &Observation, sizes: impl Fn(&WayInPlay) -> Sizes) -> Kinds {
-        let mut shown: Vec<Option<bool>> = vec![None; self.model.faults.len()];
-        let mut is_shown =
-            |fault: usize| *shown[fault].get_or_insert_with(|| self.model.touches(test, &[fault]));
+        let mut known: Vec<Option<bool>> = vec![None; self.model.faults.len()];
+        let shows = |fault: usize| *known[fault].get_or_insert_with(|| self.model.touches(test, &[fault]));
+        let shown = shown(self.in_play, shows);
         let ways = self.in_play.ways.iter();
-        Kinds::by(ways.map(|way| self.in_play.sized(way, sizes(way), &mut is_shown)))
+        Kinds::by(ways.map(|way| sized(shown[way.cause], sizes(way))))
+    }
+}
+
+/// The faults of a cause that count, each in its place.
+type Shown = [Option<usize>; 2];
+
+fn shown(in_play: &InPlay<'_>, mut counts: impl FnMut(usize) -> bool) -> Vec<Shown> {
+    let mut of_cause = |cause: &CauseInPlay<'_>| {
+        let mut fault = |at: usize| cause.cause.faults.get(at).copied().filter(|f| counts(*f));
+        [fault(0), fault(1)]
+    };
+    in_play.causes.iter().map(&mut of_cause).collect()
+}
+
+/// The faults that count, each with the bits of its size.
+fn sized([first, second]: Shown, sizes: Sizes) -> [Option<(usize, u64)>; 2] {
+    let of = |fault: Option<usize>, size: f64| fault.map(|fault| (fault, size.to_bits()));
+    match of(first, sizes[0]) {
+        None => [of(second, sizes[1]), None],
+        first => [first, of(second, sizes[1])],
     }
 }
 

@@ -14,6 +14,7 @@ mod outcomes;
 mod outlook;
 mod problem;
 mod search;
+mod table;
 mod what_if;
 
 pub use network::{Network, NetworkTest, discretised};

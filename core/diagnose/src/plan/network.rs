@@ -43,9 +43,9 @@ pub fn discretised(circuit: &Circuit, situation: &Situation) -> Network {
         format!("{}@{number}", faults.join("+"))
     };
     let names = outlook.states.iter().enumerate().map(name);
-    let tests = outlook.specs.iter().zip(&outlook.problem.tests);
+    let tests = outlook.specs.iter().zip(&outlook.problem().tests);
     Network {
-        causes: names.zip(outlook.problem.states.iter().map(|s| s.p)).collect(),
+        causes: names.zip(outlook.problem().states.iter().map(|s| s.p)).collect(),
         tests: tests
             .map(|(spec, trial)| NetworkTest {
                 test: spec.id.clone(),

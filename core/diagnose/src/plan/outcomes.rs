@@ -63,24 +63,33 @@ impl Outcomes {
         }
     }
 
-    /// Each outcome as a reading. A hold's are: still after few strokes, its drops from the least, never reached.
-    pub fn observations(&self, model: &Model<'_>) -> Vec<Observation> {
+    /// An outcome as a reading. A hold's are: still after few strokes, its drops from the least, never reached.
+    pub fn observation(&self, number: usize) -> Observation {
         match self {
-            Self::Readings(readings) => readings.clone(),
+            Self::Readings(readings) => readings[number].clone(),
             Self::Hold(drops) => {
-                let few = drops.by_strokes.as_ref().map(|[_, few]| few.clone());
-                let courses = drops.drops.iter().map(|drop| watched(drops.start, *drop, None));
-                let seen = few.into_iter().chain(courses);
-                let never = HoldSeen::never_reached(NEVER);
-                seen.chain(std::iter::once(never))
-                    .map(|hold| model.imagine(&drops.test.test, Seen::Hold(hold)))
-                    .collect()
+                let mut observation = drops.test.clone();
+                observation.seen = Seen::Hold(drops.seen(number));
+                observation
             }
         }
     }
 }
 
 impl Drops {
+    fn seen(&self, number: usize) -> HoldSeen {
+        let few = self.by_strokes.as_ref().map(|[_, few]| few);
+        match (number, few) {
+            (0, Some(few)) => few.clone(),
+            _ => self
+                .drops
+                .get(number - usize::from(few.is_some()))
+                .map_or(HoldSeen::never_reached(NEVER), |drop| {
+                    watched(self.start, *drop, None)
+                }),
+        }
+    }
+
     fn of(model: &Model<'_>, test: &TestId) -> Self {
         let start = hold_target(model.situation).vacuum.value / 1_000.0;
         let mut drops: Vec<f64> = DROPS.iter().copied().filter(|d| *d < 0.9 * start).collect();
@@ -129,9 +138,9 @@ fn readings(model: &Model<'_>, in_play: &InPlay<'_>, sorted: &Sorted<'_>, test: 
     // By hand, ways of one kind can differ in what is typical of them.
     let each = is_by_hand(&empty);
     let mut done = vec![false; kinds.firsts.len()];
-    let mut outcomes: Vec<Observation> = Vec::new();
+    let mut distinct: Vec<Values> = Vec::new();
     for (way, kind) in in_play.ways.iter().zip(&kinds.of_way) {
-        if outcomes.len() >= READINGS {
+        if distinct.len() >= READINGS {
             break;
         }
         if !touched[way.cause] || (done[*kind] && !each) {
@@ -139,32 +148,44 @@ fn readings(model: &Model<'_>, in_play: &InPlay<'_>, sorted: &Sorted<'_>, test: 
         }
         done[*kind] = true;
         for (_, fields) in model.fields(&empty, &way.at_work) {
-            for set in typical_sets(fields) {
-                let seen = Seen::Fields(set);
-                if outcomes.len() < READINGS && !outcomes.iter().any(|o| o.seen.is_like(&seen)) {
-                    outcomes.push(model.imagine(test, seen));
+            for values in typical(&fields) {
+                if !distinct.iter().any(|known| are_alike(known, &values)) {
+                    distinct.push(values);
                 }
             }
         }
     }
-    outcomes
+    distinct.truncate(READINGS);
+    let named = |values: Values| values.into_iter().map(|(key, value)| (key.to_owned(), value));
+    let reading = |values| model.imagine(test, Seen::Fields(named(values).collect()));
+    distinct.into_iter().map(reading).collect()
 }
 
+/// Values of a test by their keys.
+type Values = Vec<(&'static str, Seeable)>;
+
 /// Every set of values that are typical of what is expected.
-fn typical_sets(fields: Vec<(&'static str, Expect)>) -> Vec<Vec<(String, Seeable)>> {
-    let mut sets = vec![Vec::with_capacity(fields.len())];
+fn typical(fields: &[(&'static str, Expect)]) -> Vec<Values> {
+    let mut sets = vec![Values::with_capacity(fields.len())];
     for (key, expect) in fields {
-        let typical = expect.typical();
-        let longer = |set: Vec<(String, Seeable)>| {
-            typical.iter().map(move |value| {
-                let mut longer = set.clone();
-                longer.push((key.to_owned(), *value));
-                longer
-            })
-        };
-        sets = sets.into_iter().flat_map(longer).collect();
+        let values = expect.typical();
+        if let [value] = values.as_slice() {
+            sets.iter_mut().for_each(|set| set.push((*key, *value)));
+        } else {
+            let with = |set: &Values, value: &Seeable| [set.as_slice(), &[(*key, *value)]].concat();
+            sets = sets
+                .iter()
+                .flat_map(|set| values.iter().map(move |value| with(set, value)))
+                .collect();
+        }
     }
     sets
+}
+
+/// Whether two sets of values would be read as the same thing.
+fn are_alike(ours: &Values, theirs: &Values) -> bool {
+    let alike = |((k, a), (l, b)): (&(&str, Seeable), &(&str, Seeable))| k == l && a.is_like(b);
+    ours.len() == theirs.len() && ours.iter().zip(theirs).all(alike)
 }
 
 /// Nothing to see, and one component that shows something.

@@ -2,7 +2,7 @@
 
 use std::cell::OnceCell;
 
-use super::belief::Numbers;
+use super::belief::{Belief, Numbers, Stand};
 use super::chances::Imagined;
 use super::in_play::{InPlay, in_play};
 use super::kinds::Sorted;
@@ -29,7 +29,9 @@ const ALIKE: f64 = 0.1;
 pub(crate) struct Outlook {
     /// The tests left, in the order of the problem's.
     pub(super) specs: Vec<TestSpec>,
-    pub(super) problem: Problem,
+    numbers: Numbers,
+    prior: Belief,
+    stand: Stand,
     /// For each state the faults of its likeliest cause, as numbers in the model.
     pub(super) states: Vec<Vec<usize>>,
     /// For each test a reading that stands for each outcome.
@@ -71,8 +73,13 @@ impl Outlook {
             }
         };
         let trial = |(spec, of_test): (&TestSpec, &Imagined)| {
+            let kinds = &of_test.kinds;
             let mean = |row: &[f64], members: &[usize]| {
-                let sum: f64 = members.iter().map(|way| p(way) * row[of_test.kinds[*way]]).sum();
+                let kind = kinds[members[0]];
+                if members.iter().all(|way| kinds[*way] == kind) {
+                    return row[kind];
+                }
+                let sum: f64 = members.iter().map(|way| p(way) * row[kinds[*way]]).sum();
                 sum / weight(members)
             };
             let row = |row: &Vec<f64>| states.iter().map(|m| mean(row, m)).collect();
@@ -94,9 +101,13 @@ impl Outlook {
             wrong_minutes: data().wrong_trial_minutes,
             undecided_minutes: data().undecided_minutes,
         };
+        let numbers = Numbers::new(problem);
+        let prior = numbers.prior();
         Self {
             specs: left,
-            problem,
+            stand: numbers.stand(&prior),
+            prior,
+            numbers,
             states: states
                 .iter()
                 .map(|members| {
@@ -109,43 +120,44 @@ impl Outlook {
         }
     }
 
+    /// The problem that has to be solved.
+    pub(super) fn problem(&self) -> &Problem {
+        &self.numbers.problem
+    }
+
     /// What a test tells about what to do, bit.
     pub fn bits(&self, test: &TestId) -> f64 {
-        let numbers = Numbers::new(&self.problem);
-        let belief = numbers.prior();
         let number = self.specs.iter().position(|s| s.id == *test);
-        number.map_or(0.0, |n| numbers.bits(&belief, &numbers.stand(&belief), n))
+        number.map_or(0.0, |number| self.tells(number))
+    }
+
+    fn tells(&self, test: usize) -> f64 {
+        self.numbers.bits(&self.prior, &[test]).iter().sum()
     }
 
     /// What is open about what to do, bit.
     pub fn open_bits(&self) -> f64 {
-        let numbers = Numbers::new(&self.problem);
-        numbers.stand(&numbers.prior()).open.max(f64::MIN_POSITIVE)
+        self.stand.open.max(f64::MIN_POSITIVE)
     }
 
     /// Minutes of a test, getting the car ready for it included.
     pub fn minutes(&self, ready: Ready, spec: &TestSpec) -> f64 {
-        self.problem.minutes(ready, &trial(spec, Vec::new()))
+        self.problem().minutes(ready, &trial(spec, Vec::new()))
     }
 
     /// The best of the tests that can still change what to do; none where going on costs more than it is expected to save.
     pub fn choice(&self) -> Option<&Choice> {
         let choose = || {
-            let numbers = Numbers::new(&self.problem);
-            let prior = numbers.prior();
             let all: Vec<usize> = (0..self.specs.len()).collect();
-            best(&numbers, &prior, &numbers.stand(&prior), &all, CHANGES_NOTHING)
+            best(&self.numbers, &self.prior, &self.stand, &all, CHANGES_NOTHING)
         };
         self.choice.get_or_init(choose).as_ref()
     }
 
     /// Whether any test can still change what to do.
     pub fn can_change(&self) -> bool {
-        let numbers = Numbers::new(&self.problem);
-        let prior = numbers.prior();
-        let stand = numbers.stand(&prior);
         let gains = |test| {
-            numbers.gain(&prior, &stand, test) > 0.0 && numbers.bits(&prior, &stand, test) >= CHANGES_NOTHING
+            self.numbers.gain(&self.prior, &self.stand, test) > 0.0 && self.tells(test) >= CHANGES_NOTHING
         };
         (0..self.specs.len()).any(gains) || self.choice().is_some()
     }

@@ -57,8 +57,8 @@ impl Reasoner {
         let Some(number) = outlook.specs.iter().position(|s| s.id == *test) else {
             return Vec::new();
         };
-        let states = &outlook.problem.states;
-        let mut outcomes: Vec<(f64, Reading)> = outlook.problem.tests[number]
+        let states = &outlook.problem().states;
+        let mut outcomes: Vec<(f64, Reading)> = outlook.problem().tests[number]
             .chances
             .iter()
             .map(|row| row.iter().zip(states).map(|(c, s)| c * s.p).sum())
