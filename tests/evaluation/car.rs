@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use holdfast_diagnose::{Circuit, CircuitChoice, ComponentKind, SourceKind, TestId};
 
 use crate::ailments::Ailment;
-use crate::air::INHG;
+use crate::air::{INHG, standard_atmosphere};
 use crate::draw::Draw;
 
 /// What is known to both sides: circuit as described, place, instruments, habits of the person.
@@ -47,7 +47,7 @@ pub struct Nature {
     pub seed: u64,
     /// True volumes, cm³, by component number.
     pub volumes: Vec<f64>,
-    /// The source's vacuum as a share of ambient.
+    /// The source's vacuum at sea level as a share of the air's pressure.
     pub source_share: f64,
     /// Bore of each valve's passage and of the feed, mm.
     pub valve_mm: f64,
@@ -185,6 +185,18 @@ impl Scene {
 }
 
 impl Car<'_> {
+    /// What a sound source makes, Pa below the air around.
+    ///
+    /// An intake keeps its absolute pressure, whatever the air outside: its vacuum is less by what the air has less, about
+    /// 1 inHg per 300 m (public training texts). A pump takes its share of what there is.
+    pub fn source_vacuum(&self) -> f64 {
+        let (share, ambient) = (self.nature.source_share, self.scene.ambient);
+        match self.scene.circuit.properties.source {
+            SourceKind::Intake => (ambient - (1.0 - share) * standard_atmosphere(0.0)).max(0.0),
+            SourceKind::MechanicalPump | SourceKind::ElectricPump => share * ambient,
+        }
+    }
+
     /// What is drawn anew each time a test is done, the same for the same car and test.
     pub fn each_time(&self, test: &TestId) -> Draw {
         Draw::of(self.nature.seed, &test.to_string())

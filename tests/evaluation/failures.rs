@@ -63,6 +63,14 @@ pub fn print(records: &[Record]) {
         "first part wrong where the oracle is right",
         records.iter().filter(beaten),
     );
+    let mode = |r: &&Record| {
+        let known = r.oracle.as_ref().is_some_and(|o| o.cause_right) && !r.guided.cause_right;
+        known && r.guided.p_parts_right
+    };
+    confusion(
+        "right part, wrong mode where the oracle has the mode right",
+        records.iter().filter(mode),
+    );
     for r in records.iter().filter(|r| r.refused.is_some()) {
         println!("  refused: seed {} {:?}", r.seed, r.refused);
     }

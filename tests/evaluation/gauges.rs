@@ -52,8 +52,7 @@ fn fields(physics: &Physics<'_, '_>, test: &TestId, at: At) -> Vec<(Key, Law)> {
     let valve = &physics.drive(test).valve;
     match test.kind {
         TestKind::Source => {
-            // The hose is off the valve: what is behind it doesn't matter, only what leaks ahead of it.
-            let pa = physics.vacuum(At::Faster, &physics.inlet(valve));
+            let pa = physics.at_hose_off(valve);
             let rough = physics
                 .condition
                 .outside

@@ -123,7 +123,7 @@ fn balance(
     source: Option<usize>,
 ) -> Vec<f64> {
     let (ambient, kelvin) = (car.scene.ambient, car.scene.kelvin);
-    let lowest = ambient * (1.0 - car.nature.source_share * condition.source);
+    let lowest = ambient - car.source_vacuum() * condition.source;
     let mut pressure = vec![ambient; leaks.len()];
     if let Some(source) = source {
         pressure[source] = lowest;

@@ -52,9 +52,21 @@ impl<'a, 'b> Physics<'a, 'b> {
         line.vacuum(self.car, id)
     }
 
+    /// Vacuum at the end of the hose that is pulled off a valve's inlet, Pa. What the valve lets in, and what is behind it,
+    /// doesn't matter then.
+    pub fn at_hose_off(&self, valve: &ComponentId) -> f64 {
+        let number = self.number(valve);
+        let mut apart = self.condition.clone();
+        apart.leaks.remove(&number);
+        apart.seats.remove(&number);
+        let mut others = passing(self.car, &apart, At::Faster);
+        others.retain(|n| *n != number);
+        Line::at_work(self.car, &apart, &others).vacuum(self.car, valve)
+    }
+
     /// The source's vacuum when sound, Pa.
     pub fn full(&self) -> f64 {
-        self.car.nature.source_share * self.car.scene.ambient
+        self.car.source_vacuum()
     }
 
     /// The drive that a test is about: the valve it names, else the only one, else the one of the part it names.
