@@ -126,10 +126,12 @@ pub(crate) struct Rates {
     pub vacuum_softens: Figure,
     /// Mounts that change with vacuum change what is felt.
     pub shake_felt: Figure,
-    /// Steps of the 0–3 scale by which the shake changes where all mounts answer, and how well people rate the difference.
-    pub shake_steps: Figure,
-    /// Something else shakes as strongly as the scale goes, or nothing at all does, so that the mounts' part is not felt.
-    pub shakes_otherwise: Figure,
+    /// A sound engine's shake on soft mounts, on the scale from 0 to 3, and how cars and people differ.
+    pub shake_calm: Figure,
+    /// What hard mounts add to it, and how well people rate a shake.
+    pub shake_hard: Figure,
+    /// What an engine, or something else that shakes by itself, adds.
+    pub shake_otherwise: Figure,
     /// A complaint that has a cause is there when one tries it.
     pub complaint_reproduced: Figure,
     /// The same for one whose cause is none of those known.

@@ -65,7 +65,7 @@ impl ToldRow {
         match &self.seen.seen {
             Seen::Fields(values) => {
                 let fields = model.told_fields(&self.seen, behaviour, told, softens);
-                model.values_likelihood(&self.seen, values, &vec![(1.0, fields)])
+                model.values_likelihood(&self.seen, values, &fields)
             }
             _ => model.complaints(behaviour, told, softens),
         }

@@ -2,6 +2,7 @@
 
 use super::model::{Case, Model};
 use super::observation::{Observation, Seen};
+use super::predict::shows_a_sign;
 
 /// What one thing seen or felt by hand says of each fault.
 #[derive(Debug)]
@@ -58,5 +59,11 @@ fn ln(model: &Model<'_>, seen: &Observation, faults: &[usize]) -> f64 {
     let sized: Vec<(usize, f64)> = faults.iter().map(usual).collect();
     let world = model.world(&sized);
     let setting = model.settings.first().map(|(s, _)| *s).unwrap_or_default();
-    model.likelihood(seen, &Case::new(&world, setting)).ln()
+    let likelihood = match &seen.seen {
+        Seen::Fields(values) if shows_a_sign(seen) => {
+            model.values_likelihood(seen, values, &vec![(1.0, model.sign_fields(seen, faults))])
+        }
+        _ => model.likelihood(seen, &Case::new(&world, setting)),
+    };
+    likelihood.ln()
 }

@@ -1,73 +1,97 @@
 //! What hands feel of mounts and valves: the shake with vacuum on and off, a valve by itself.
 
 use super::causes::Fault;
+use super::complaint::Told;
 use super::condition::Setting;
 use super::electric::Electric;
 use super::expect::Expect;
 use super::model::{Model, World};
-use super::observation::{CHANGES, Observation, STEPS, STEPS_AT_AN_END, Seen};
+use super::observation::{CHANGES, MARKS, Observation, Seen};
 use super::predict::Fields;
-use super::vacuum::Behaviour;
+use super::vacuum::{Behaviour, MountAtWork};
 use crate::faults::Stuck;
 use crate::{EngineState, TestKind, ValveRest};
 
 /// Leak through a seat or vent that is felt in half the cases, std cm³/min. Source: from memory.
 const SEAT_FELT: f64 = 100.0;
-/// Leak against which a hand pump works a mount in half the cases, std cm³/min. Source: worked out from 50 strokes of
-/// 15 cm³ a minute.
-const PUMPED_AGAINST: f64 = 300.0;
-/// A valve that moves is heard so often, and one that doesn't is not.
+/// A valve that moves is heard so often, and one without current is not.
 const CLICKS: f64 = 0.97;
+/// A stuck one is heard so often when its coil pulls: it gives a little. Source: from memory.
+const CLICKS_STUCK: f64 = 0.25;
 /// Share of people who feel a change where there is none. Source: from memory.
 const UNFELT: f64 = 0.07;
 
+/// Standard normal deviates and weights that stand for how cars and people differ. Source: Gauss and Hermite's rule of three.
+const DIFFERENT: [(f64, f64); 3] = [
+    (-1.732_050_808, 1.0 / 6.0),
+    (0.0, 2.0 / 3.0),
+    (1.732_050_808, 1.0 / 6.0),
+];
+
 impl Model<'_> {
-    /// Whether the shake changes when the mounts' vacuum goes.
-    pub(super) fn shake(&self, seen: &Observation, behaviour: &Behaviour) -> (&'static str, Expect) {
-        let mounts = &behaviour.at(seen.engine).mounts;
-        let starved = self.data.physics.starved_below.value;
-        let answering = mounts.iter().filter(|m| !m.dead && m.on >= starved).count();
-        self.shaken(seen, answering as f64)
-    }
-
-    /// Whether it changes with one mount under a hand pump.
-    pub(super) fn shake_of_mount(&self, seen: &Observation, world: &World) -> (&'static str, Expect) {
-        let condition = world.of(self.tested(seen));
-        let answering = if condition.dead {
-            0.0
-        } else {
-            PUMPED_AGAINST / (PUMPED_AGAINST + condition.leak)
-        };
-        self.shaken(seen, answering)
-    }
-
-    /// The difference that so many answering mounts make: the engine pushes all mounts in step, so their shares add up.
-    fn shaken(&self, seen: &Observation, answering: f64) -> (&'static str, Expect) {
-        let share = answering / self.layout.mounts.len().max(1) as f64;
-        let rates = &self.data.rates;
-        let is_seen =
-            |wanted: &str| matches!(&seen.seen, Seen::Fields(of) if of.iter().any(|(key, _)| key == wanted));
-        if is_seen(CHANGES) {
-            return (CHANGES, self.felt(share));
+    /// How strong the shake is felt with the mounts' vacuum on and off, or with one mount's under a hand pump. The engine
+    /// pushes all mounts in step, so their shares add up; what shakes by itself comes on top of both.
+    pub(super) fn shake(
+        &self,
+        seen: &Observation,
+        behaviour: &Behaviour,
+        told: &Told,
+        softens: bool,
+    ) -> Fields {
+        let (on, off) = self.answering(seen, &behaviour.at(seen.engine).mounts, told);
+        let recorded = matches!(&seen.seen, Seen::Fields(of) if of.iter().any(|(key, _)| key == CHANGES));
+        if recorded {
+            return vec![(1.0, vec![(CHANGES, self.felt((on - off).abs()))])];
         }
-        let (mean, sd) = (rates.shake_steps.value * share, rates.shake_steps.sd);
-        let (key, hidden) = if is_seen(STEPS_AT_AN_END) {
-            (STEPS_AT_AN_END, rates.shakes_otherwise.value)
-        } else {
-            (STEPS, 0.0)
+        let rates = &self.data.rates;
+        let (calm, hard, otherwise) = (rates.shake_calm, rates.shake_hard, rates.shake_otherwise);
+        let hardness = |answering: f64| if softens { 1.0 - answering } else { answering };
+        let of_car = |(p, mean, sd): (f64, f64, f64)| {
+            DIFFERENT.map(|(z, weight)| {
+                let felt = |answering| mean + z * sd + hard.value * hardness(answering);
+                let [key_on, key_off] = MARKS;
+                let mark = |answering| Expect::mark(felt(answering), hard.sd);
+                (p * weight, vec![(key_on, mark(on)), (key_off, mark(off))])
+            })
         };
-        (key, Expect::Steps { mean, sd, hidden })
+        let sd = calm.sd.hypot(otherwise.sd);
+        let cars = [
+            (1.0 - told.shakes, calm.value, calm.sd),
+            (told.shakes, calm.value + otherwise.value, sd),
+        ];
+        cars.into_iter()
+            .filter(|car| car.0 > 0.0)
+            .flat_map(of_car)
+            .collect()
+    }
+
+    /// Share of all mounts' effect that is there with vacuum on and off.
+    fn answering(&self, seen: &Observation, mounts: &[MountAtWork], told: &Told) -> (f64, f64) {
+        let starved = self.data.physics.starved_below.value;
+        let tested = self.tested(seen);
+        let answers = |m: &MountAtWork| !m.dead && m.on >= starved;
+        let (mut on, mut off) = (0.0, 0.0);
+        for ((number, mount), pumped) in self.layout.mounts.iter().zip(mounts).zip(&told.pumped) {
+            let at_idle = if answers(mount) { 1.0 } else { 0.0 };
+            if tested.is_none() {
+                on += at_idle;
+            } else if tested == Some(*number) {
+                on += if mount.dead { 0.0 } else { *pumped };
+            } else {
+                on += at_idle;
+                off += at_idle;
+            }
+        }
+        let all = mounts.len().max(1) as f64;
+        (on / all, off / all)
     }
 
     pub(super) fn tested(&self, seen: &Observation) -> Option<usize> {
         seen.test.part.as_ref().and_then(|id| self.layout.number(id))
     }
 
-    /// Whether a fault changes what a mount under a hand pump, or a valve by itself, does.
+    /// Whether a fault changes what a valve by itself does.
     pub(super) fn moves_with(&self, seen: &Observation, fault: &Fault) -> bool {
-        if seen.test.kind == TestKind::Shake {
-            return fault.part.is_some() && fault.part == self.tested(seen);
-        }
         let drive = self.drive_of(&seen.test);
         fault.part.is_some() && drive.is_some_and(|d| fault.part == Some(d.valve) || fault.part == d.coil)
     }
@@ -90,13 +114,18 @@ impl Model<'_> {
             return vec![(1.0, off)];
         }
         let fed = Electric::new(self, world, drive, setting, EngineState::Off, None).moves_on_jumper();
-        let shows = |moves: bool| {
+        let shows = |fed: bool| {
+            let moves = fed && valve.stuck.is_none();
             let (passes, vents) = if moves != rest_open {
                 (1.0, felt(valve.vent_leak))
             } else {
                 (0.0, 1.0)
             };
-            let clicks = if moves { CLICKS } else { 1.0 - CLICKS };
+            let clicks = match (fed, moves) {
+                (true, true) => CLICKS,
+                (true, false) => CLICKS_STUCK,
+                (false, _) => 1.0 - CLICKS,
+            };
             vec![
                 ("passes", Expect::Yes(passes)),
                 ("clicks", Expect::Yes(clicks)),
@@ -104,8 +133,7 @@ impl Model<'_> {
             ]
         };
         let slip = self.slips(seen).contact.value;
-        let moves = fed && valve.stuck.is_none();
-        vec![(1.0 - slip, shows(moves)), (slip, shows(false))]
+        vec![(1.0 - slip, shows(fed)), (slip, shows(false))]
     }
 
     /// Whether a change is felt when such a share of the mounts changes.

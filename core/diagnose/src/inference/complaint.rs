@@ -1,5 +1,6 @@
 //! What a car's faults make people complain of, and how much of a complaint they explain.
 
+use super::air;
 use super::expect::Expect;
 use super::model::Model;
 use super::vacuum::{Behaviour, MountAtWork};
@@ -11,11 +12,22 @@ impl Model<'_> {
     pub(crate) fn told(&self, faults: &[usize]) -> Told {
         let mut quiet = [[1.0; COMPLAINTS]; 2];
         let symptoms = faults.iter().flat_map(|f| &self.faults[*f].symptoms);
-        for (symptom, p) in symptoms {
+        for (symptom, p) in symptoms.clone() {
             self.felt.hush(&mut quiet, *symptom, *p);
         }
+        let shaking = symptoms
+            .clone()
+            .filter(|(symptom, _)| *symptom == self.felt.engine_shakes);
+        let usual: Vec<(usize, f64)> = faults
+            .iter()
+            .map(|f| (*f, self.faults[*f].usual_size()))
+            .collect();
+        let world = self.world(&usual);
+        let pumped = |mount: &usize| air::pumped_against(world.of(Some(*mount)).leak);
         Told {
             quiet,
+            pumped: self.layout.mounts.iter().map(pumped).collect(),
+            shakes: 1.0 - shaking.map(|(_, p)| 1.0 - p).product::<f64>(),
             no_code: self.no_sign("codes.list", faults),
             no_misfire: self.no_sign("codes.misfire", faults),
         }
@@ -102,6 +114,10 @@ impl Model<'_> {
 pub(crate) struct Told {
     /// Probability of no complaint, where vacuum stiffens and where it softens the mounts, by complaint.
     quiet: [[f64; COMPLAINTS]; 2],
+    /// Share of what each mount does that a hand pump on it keeps up against leaks of their usual size.
+    pub pumped: Vec<f64>,
+    /// Probability that something shakes on the softest mounts.
+    pub shakes: f64,
     /// Probability of no code but of misfires.
     pub no_code: f64,
     /// Probability of no code of misfires.
@@ -120,6 +136,7 @@ pub(crate) struct Felt {
     weak: usize,
     kept: usize,
     fault_seen: usize,
+    engine_shakes: usize,
 }
 
 impl Felt {
@@ -154,6 +171,7 @@ impl Felt {
             weak: number("weak_vacuum"),
             kept: number("kept"),
             fault_seen: number("circuit_fault_seen"),
+            engine_shakes: number("engine_shakes"),
         }
     }
 }

@@ -53,6 +53,10 @@ pub(super) struct Electric<'m> {
     contacts: [f64; 2],
     coil: f64,
     coil_relative: f64,
+    /// The module's closed switch, Ω; nothing where a chafed wire closes the circuit.
+    switch: f64,
+    /// How far that is known, as a share.
+    switch_relative: f64,
     power_wire: f64,
     control_wire: f64,
     power_wire_to_ground: bool,
@@ -98,6 +102,8 @@ impl<'m> Electric<'m> {
         let coil = nominal * coil_condition.ohm_share + coil_condition.series;
 
         let control_to_ground = world.of(drive.control_wire).to_ground.is_finite();
+        // The usual loss at the usual current.
+        let switch_ohm = figures.switch_on_v.value * nominal / figures.charging_v.value;
         let short = shortest(&[
             world.of(drive.power_wire).to_ground,
             coil_condition.to_ground,
@@ -145,6 +151,8 @@ impl<'m> Electric<'m> {
             contacts,
             coil,
             coil_relative: (high - low) / 12f64.sqrt() / nominal,
+            switch: if control_to_ground { 0.0 } else { switch_ohm },
+            switch_relative: figures.switch_on_v.sd / figures.switch_on_v.value,
             power_wire,
             control_wire,
             power_wire_to_ground: world.of(drive.power_wire).to_ground.is_finite(),
@@ -183,11 +191,11 @@ impl<'m> Electric<'m> {
         if !self.closed() || around > NO_PATH {
             return 0.0;
         }
-        let driving = self.volts.0 - self.model.data.physics.switch_on_v.value;
+        // Without a current nothing is lost on the way.
         if self.coil > NO_PATH {
-            driving
+            self.volts.0
         } else {
-            driving * self.coil / (self.coil + around)
+            self.volts.0 * self.coil / (self.coil + around + self.switch)
         }
     }
 
@@ -210,7 +218,8 @@ impl<'m> Electric<'m> {
         Expect::Volts { mean, sd, broad }
     }
 
-    fn battery(&self) -> Expect {
+    /// Volts at the battery.
+    pub fn battery(&self) -> Expect {
         self.volts(self.volts.0, 0.0, 0.0)
     }
 
@@ -316,39 +325,36 @@ impl<'m> Electric<'m> {
 
     /// Volts across both pins with the connector off, and plugged in.
     pub fn across_pins(&self) -> (Expect, Expect) {
-        let switch = self.model.data.physics.switch_on_v;
+        // A module that sees no load lets go.
+        let lets_go = if self.control_to_ground {
+            0.0
+        } else {
+            self.model.data.rates.open_load_off.value
+        };
         let open = if self.closed() && self.feed < NO_PATH && self.return_path() < NO_PATH {
-            let broad = if self.control_to_ground {
-                0.0
-            } else {
-                self.model.data.rates.open_load_off.value
-            };
-            let (mean, sd) = self.mean(self.volts.0 - switch.value);
-            self.volts(mean, sd.hypot(switch.sd), broad)
+            let (mean, sd) = self.mean(self.volts.0);
+            self.volts(mean, sd, lets_go)
         } else {
             self.floating()
         };
         let around = self.around();
         let (coil, chopped) = self.mean(self.across_coil());
-        // The coil's own resistance is known as a band only; with little in series that doesn't matter.
-        let band = if around > NO_PATH || self.coil > NO_PATH {
-            0.0
+        let plugged = if around > NO_PATH || coil == 0.0 {
+            self.volts(0.0, 0.0, 0.0)
+        } else if self.coil > NO_PATH {
+            self.volts(coil, chopped, lets_go)
         } else {
-            coil * around / (self.coil + around) * self.coil_relative
+            // Coil and switch are known as bands only; with little in series that hardly matters.
+            let all = self.coil + around + self.switch;
+            let of_coil = coil * (around + self.switch) / all * self.coil_relative;
+            let of_switch = coil * self.switch / all * self.switch_relative;
+            self.volts(coil, of_coil.hypot(of_switch).hypot(chopped), 0.0)
         };
-        (
-            open,
-            self.volts(
-                coil,
-                (band + if coil > 0.0 { switch.sd } else { 0.0 }).hypot(chopped),
-                0.0,
-            ),
-        )
+        (open, plugged)
     }
 
     /// Volts of the plugged-in control wire's terminal to the chassis, as it is now.
     pub fn control_pin(&self) -> Expect {
-        let switch = self.model.data.physics.switch_on_v;
         if !self.setting.ground_switched {
             return if self.closed() && self.feed < NO_PATH {
                 self.battery()
@@ -359,16 +365,18 @@ impl<'m> Electric<'m> {
         if self.control_to_battery {
             self.battery()
         } else if self.closed() && self.return_path() < NO_PATH {
-            let around = self.around() + self.coil;
-            let lost = if around > NO_PATH {
-                0.0
-            } else {
-                self.volts.0 * self.return_path() / around
+            let all = self.around() + self.coil + self.switch;
+            let at = |ohm: f64| {
+                if all > NO_PATH {
+                    0.0
+                } else {
+                    self.volts.0 * ohm / all
+                }
             };
-            let low = switch.value + lost;
+            let low = at(self.return_path() + self.switch);
             let (off, sd) = self.mean(self.volts.0 - low);
             let off = if sd > 0.0 { self.volts.0 - low - off } else { 0.0 };
-            self.volts(low + off, switch.sd.hypot(sd), 0.0)
+            self.volts(low + off, (at(self.switch) * self.switch_relative).hypot(sd), 0.0)
         } else if self.feed + self.contacts[0] + self.coil + self.contacts[1] < NO_PATH {
             self.battery()
         } else {
@@ -404,9 +412,9 @@ impl<'m> Electric<'m> {
         (ohms, Expect::Yes(if self.coil_to_case { 0.0 } else { 1.0 }))
     }
 
-    /// Ohms of the leads held together, and volts at the battery.
-    pub fn proved(&self) -> (Expect, Expect) {
-        (self.ohms(0.0), self.battery())
+    /// Ohms of the leads held together.
+    pub fn leads(&self) -> Expect {
+        self.ohms(0.0)
     }
 
     /// Whether the valve moves when it alone is fed by a jumper.

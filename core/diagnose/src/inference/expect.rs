@@ -1,5 +1,7 @@
 //! What a value should be under a supposed cause, and how likely what was read is then.
 
+use holdfast_measure::normal_cdf;
+
 use crate::faults::Slips;
 
 /// Volts that a meter can show in this job.
@@ -14,8 +16,8 @@ const SECONDS_RANGE: f64 = 7.0;
 /// Numbers that differ by less than this share count as the same when outcomes are imagined.
 const ALIKE: f64 = 0.15;
 
-/// By how many steps two states can differ that are both within the scale's ends.
-const STEPS: [f64; 3] = [0.0, 1.0, 2.0];
+/// Marks of the scale for what is felt: 0 to 3.
+const MARKS: usize = 4;
 
 /// Volts that a meter shows of nothing differ by so much.
 const UNSEEN_SD: f64 = 0.03;
@@ -33,8 +35,8 @@ pub(crate) enum Expect {
     Seconds { median: f64, log10_sd: f64 },
     /// Some other figure, within `range`.
     Figure { mean: f64, sd: f64, range: f64 },
-    /// Steps of the scale for what is felt between two states, either way; a share `hidden` of cars shows none there.
-    Steps { mean: f64, sd: f64, hidden: f64 },
+    /// A mark on the scale for what is felt, with the probability of each.
+    Mark([f64; MARKS]),
     /// Yes with this probability, before mistakes.
     Yes(f64),
 }
@@ -66,7 +68,16 @@ pub(super) fn normal(x: f64, mean: f64, sd: f64) -> f64 {
     (-0.5 * z * z).exp() / (sd * (2.0 * std::f64::consts::PI).sqrt())
 }
 
+/// Marks that are likelier than this stand for what somebody could give.
+const LIKELY_MARK: f64 = 0.2;
+
 impl Expect {
+    /// A mark given to something felt this strongly, with the scatter of people; the scale's ends take what is beyond them.
+    pub fn mark(felt: f64, sd: f64) -> Self {
+        let edges = [0, 1, 2].map(|mark| normal_cdf((f64::from(mark) + 0.5 - felt) / sd));
+        Self::Mark([edges[0], edges[1] - edges[0], edges[2] - edges[1], 1.0 - edges[2]])
+    }
+
     /// Probability (density) of what was read. Never 0: every reading can be a slip.
     pub fn likelihood(&self, seen: Value, slips: &Slips) -> f64 {
         let slip = slips.reading.value;
@@ -98,13 +109,9 @@ impl Expect {
                 let sd = log10_sd * std::f64::consts::LN_10;
                 (1.0 - slip) * normal(x.max(0.1).ln(), median.ln(), sd) + slip / SECONDS_RANGE
             }
-            (Self::Steps { mean, sd, hidden }, Value::Number(x)) => {
-                let steps = |mean: f64| {
-                    let other_way = if x > 0.0 { normal(-x, mean, *sd) } else { 0.0 };
-                    normal(x, mean, *sd) + other_way
-                };
-                let felt = (1.0 - hidden) * steps(*mean) + hidden * steps(0.0);
-                (1.0 - slip) * felt + slip / STEPS.len() as f64
+            (Self::Mark(shares), Value::Number(x)) => {
+                let mark = (x.round().max(0.0) as usize).min(MARKS - 1);
+                (1.0 - slip) * shares[mark] + slip / MARKS as f64
             }
             (Self::Yes(p), Value::Yes(yes)) => {
                 let wrong = slips.answer.value;
@@ -171,7 +178,10 @@ impl Expect {
             Self::Seconds { median, .. } => vec![Value::Number(*median)],
             Self::Ohms { ohm, .. } if ohm.is_infinite() => vec![Value::Open],
             Self::Ohms { ohm, .. } => vec![Value::Number(*ohm)],
-            Self::Steps { .. } => STEPS.map(Value::Number).to_vec(),
+            Self::Mark(shares) => (0..MARKS)
+                .filter(|mark| shares[*mark] >= LIKELY_MARK)
+                .map(|mark| Value::Number(mark as f64))
+                .collect(),
             Self::Yes(p) if *p >= 0.98 => vec![Value::Yes(true)],
             Self::Yes(p) if *p <= 0.02 => vec![Value::Yes(false)],
             Self::Yes(_) => vec![Value::Yes(true), Value::Yes(false)],

@@ -6,7 +6,7 @@ use super::atlas::Atlas;
 use super::by_hand::SignRow;
 use super::model::Model;
 use super::observation::Observation;
-use super::predict::{Depends, depends};
+use super::predict::{Depends, depends, has_signs};
 
 /// What was worked out for one circuit in one situation. It belongs to one model: another circuit needs another memory.
 #[derive(Default)]
@@ -35,14 +35,14 @@ impl Memory {
     pub(crate) fn learn(&mut self, model: &Model<'_>, seen: &[Observation]) {
         let atlas = self.atlas.get_or_insert_with(|| Atlas::new(model));
         self.holds.learn(seen);
+        for o in seen.iter().filter(|o| has_signs(o)) {
+            if self.signs.iter().all(|s| s.seen != *o) {
+                self.signs.push(SignRow::new(model, o));
+            }
+        }
         for o in seen {
             match depends(&o.seen, &o.test) {
-                Depends::Rest => {}
-                Depends::Signs => {
-                    if self.signs.iter().all(|s| s.seen != *o) {
-                        self.signs.push(SignRow::new(model, o));
-                    }
-                }
+                Depends::Rest | Depends::Signs => {}
                 Depends::Electric => {
                     if self.meters.iter().all(|(m, _)| m != o) {
                         self.meters.push((o.clone(), atlas.electrics.row(model, o)));
@@ -73,10 +73,12 @@ impl Memory {
         };
         let rows =
             |of: &'_ [(Observation, Vec<f64>)], o: &Observation| of.iter().position(|(seen, _)| seen == o);
+        for o in seen.iter().filter(|o| has_signs(o)) {
+            recalled.signs.push(self.signs.iter().find(|s| s.seen == *o)?);
+        }
         for o in seen {
             match depends(&o.seen, &o.test) {
-                Depends::Rest => {}
-                Depends::Signs => recalled.signs.push(self.signs.iter().find(|s| s.seen == *o)?),
+                Depends::Rest | Depends::Signs => {}
                 Depends::Electric => recalled.meters.push(&self.meters[rows(&self.meters, o)?].1),
                 Depends::Work => recalled.works.push(&self.works[rows(&self.works, o)?].1),
                 Depends::Told => recalled.tolds.push(self.tolds.iter().find(|t| t.is_of(o))?),

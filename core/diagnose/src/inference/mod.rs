@@ -38,4 +38,6 @@ pub(crate) use posterior::{Evaluated, Posterior, Sizes, Way, rank, weigh, weigh_
 pub(crate) use predict::{Depends, depends, is_by_hand};
 
 #[cfg(test)]
+mod readings_tests;
+#[cfg(test)]
 mod tests;

@@ -49,16 +49,10 @@ pub(crate) enum Seen {
 
 /// A source is taken as read from this share of its usual vacuum on.
 const SOURCE_SEEN: f64 = 0.3;
-/// Key of the steps between vacuum on and off, on the scale for what is felt.
-pub(crate) const STEPS: &str = "steps";
-/// The same where both are as weak or as strong as the scale goes: a change beyond its end does not show.
-pub(crate) const STEPS_AT_AN_END: &str = "steps_at_an_end";
+/// Keys of the marks given to the shake with vacuum on and off, on the scale for what is felt.
+pub(super) const MARKS: [&str; 2] = ["on_0_3", "off_0_3"];
 /// Key of whether anything changes with vacuum.
-pub(crate) const CHANGES: &str = "changes";
-/// One step of that scale.
-const SCALE_STEP: f64 = 1.0;
-/// The top of that scale.
-const SCALE_TOP: f64 = 3.0;
+pub(super) const CHANGES: &str = "changes";
 /// Least ratio of vibration levels that counts as a change. Source: from memory, under 1.2 times is no effect.
 const LEVEL_RATIO: f64 = 1.2;
 
@@ -96,7 +90,7 @@ impl Model<'_> {
                 self.data.slips.unit.value,
             )?),
             Answer::Values(_) if matches!(reading.test.kind, TestKind::Shake) => {
-                Seen::Fields(shaken(reading).into_iter().collect())
+                Seen::Fields(shaken(reading))
             }
             Answer::Values(values) => {
                 let mut fields: Vec<(String, Value)> = values
@@ -184,13 +178,17 @@ impl Model<'_> {
     }
 }
 
-/// How different vacuum on and off felt, in steps of the scale, or whether the phone recorded a difference.
-fn shaken(reading: &Reading) -> Option<(String, Value)> {
-    if let (Some(on), Some(off)) = (reading.number("on_0_3"), reading.number("off_0_3")) {
-        let at_an_end = on.max(off) < SCALE_STEP || on.min(off) > SCALE_TOP - SCALE_STEP;
-        let key = if at_an_end { STEPS_AT_AN_END } else { STEPS };
-        return Some((key.to_owned(), Value::Number((on - off).abs())));
+/// How strong the shake was felt with vacuum on and off, or whether the phone recorded a difference.
+fn shaken(reading: &Reading) -> Vec<(String, Value)> {
+    let mark = |key: &str| Some((key.to_owned(), Value::Number(reading.number(key)?)));
+    let marks: Vec<_> = MARKS.into_iter().filter_map(mark).collect();
+    if !marks.is_empty() {
+        return marks;
     }
+    recorded(reading).into_iter().collect()
+}
+
+fn recorded(reading: &Reading) -> Option<(String, Value)> {
     let level = |key: &str| match reading.value(key) {
         Some(Read::Samples { mg, .. }) if mg.len() > 1 => {
             let mean = mg.iter().sum::<f64>() / mg.len() as f64;

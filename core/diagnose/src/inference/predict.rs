@@ -30,10 +30,9 @@ pub(crate) enum Depends {
 /// What a test's likelihood depends on.
 pub(crate) fn depends(seen: &Seen, test: &TestId) -> Depends {
     match (seen, test.kind) {
-        (_, TestKind::Shake) if test.part.is_some() => Depends::Signs,
         (Seen::Hold(_), _) => Depends::Rest,
         (Seen::Look(_), _) => Depends::Signs,
-        (Seen::Complaint, _) | (_, TestKind::Complaint | TestKind::Codes) => Depends::Told,
+        (Seen::Complaint, _) | (_, TestKind::Complaint | TestKind::Codes | TestKind::Shake) => Depends::Told,
         (
             _,
             TestKind::MountLook
@@ -60,6 +59,16 @@ pub(crate) fn depends(seen: &Seen, test: &TestId) -> Depends {
     }
 }
 
+/// Whether an observation of what a circuit does at work shows a sign of a fault beside it, too.
+pub(super) fn shows_a_sign(seen: &Observation) -> bool {
+    seen.test.kind == TestKind::Source
+}
+
+/// Whether what an observation says of signs is worked out by itself.
+pub(super) fn has_signs(seen: &Observation) -> bool {
+    is_by_hand(seen) || shows_a_sign(seen)
+}
+
 /// Whether an observation is of something seen or felt by hand, the same in any setting.
 pub(crate) fn is_by_hand(seen: &Observation) -> bool {
     depends(&seen.seen, &seen.test) == Depends::Signs
@@ -72,12 +81,7 @@ impl Model<'_> {
         faults.iter().any(|f| {
             let fault = &self.faults[*f];
             match depends(&seen.seen, &seen.test) {
-                Depends::Signs
-                    if matches!(
-                        seen.test.kind,
-                        TestKind::Shake | TestKind::ValveOff | TestKind::ValveOn
-                    ) =>
-                {
+                Depends::Signs if matches!(seen.test.kind, TestKind::ValveOff | TestKind::ValveOn) => {
                     self.moves_with(seen, fault)
                 }
                 Depends::Rest => fault.part.is_some_and(|part| {
@@ -90,7 +94,9 @@ impl Model<'_> {
                 }
                 Depends::Electric => fault.is_electric(),
                 Depends::Told => !fault.tester,
-                Depends::Work => !fault.tester && !fault.effects.is_empty(),
+                Depends::Work => {
+                    !fault.tester && (!fault.effects.is_empty() || fault.shown_by.contains(&seen.test.kind))
+                }
             }
         })
     }
@@ -131,22 +137,25 @@ impl Model<'_> {
     /// What a test should show in a world.
     pub(crate) fn fields(&self, seen: &Observation, case: &Case<'_>) -> Fields {
         match depends(&seen.seen, &seen.test) {
-            Depends::Work => self.work_fields(seen, case.behaviour(self)),
+            Depends::Work => {
+                let mut fields = self.work_fields(seen, case.behaviour(self));
+                if shows_a_sign(seen) {
+                    let signs = self.sign_fields(seen, &case.world.faults);
+                    fields
+                        .iter_mut()
+                        .for_each(|(_, set)| set.extend(signs.iter().copied()));
+                }
+                fields
+            }
             Depends::Told => {
                 let told = self.told(&case.world.faults);
-                vec![(
-                    1.0,
-                    self.told_fields(seen, case.behaviour(self), &told, case.setting.softens),
-                )]
+                self.told_fields(seen, case.behaviour(self), &told, case.setting.softens)
             }
             Depends::Electric => self.electric_fields(seen, &case.world, case.setting),
             Depends::Signs if seen.test.kind == TestKind::Flow => {
                 let part = seen.test.part.as_ref().and_then(|id| self.layout.number(id));
                 let free = if case.world.of(part).blocks { 0.0 } else { 1.0 };
                 vec![(1.0, vec![("free", Expect::Yes(free))])]
-            }
-            Depends::Signs if seen.test.kind == TestKind::Shake => {
-                vec![(1.0, vec![self.shake_of_mount(seen, &case.world)])]
             }
             Depends::Signs if matches!(seen.test.kind, TestKind::ValveOff | TestKind::ValveOn) => {
                 self.bench_fields(seen, &case.world, case.setting)
@@ -158,24 +167,27 @@ impl Model<'_> {
         }
     }
 
-    /// What a complaint tried out, or stored codes, should be.
+    /// What a complaint tried out, stored codes, or the shake should be.
     pub(super) fn told_fields(
         &self,
         seen: &Observation,
         behaviour: &Behaviour,
         told: &Told,
         softens: bool,
-    ) -> Vec<(&'static str, Expect)> {
-        if seen.test.kind == TestKind::Codes {
-            self.codes(behaviour, told)
-        } else {
-            vec![("present", self.reproduced(behaviour, told, softens))]
+    ) -> Fields {
+        match seen.test.kind {
+            TestKind::Codes => vec![(1.0, self.codes(behaviour, told))],
+            TestKind::Shake => self.shake(seen, behaviour, told, softens),
+            _ => vec![(1.0, vec![("present", self.reproduced(behaviour, told, softens))])],
         }
     }
 
     /// What a meter should show. A dead one shows nothing; on the AC range one shows no volts.
     pub(super) fn electric_fields(&self, seen: &Observation, world: &World, setting: Setting) -> Fields {
         let mut sets = self.meter_fields(seen, world, setting);
+        if let Some(battery) = self.battery_beside(seen, world, setting) {
+            sets.iter_mut().for_each(|(_, fields)| fields.push(battery));
+        }
         if world.meter_dead {
             for (_, expect) in sets.iter_mut().flat_map(|(_, fields)| fields) {
                 *expect = expect.unseen();
@@ -200,8 +212,21 @@ impl Model<'_> {
         sets
     }
 
+    /// What the battery should show that a test reads besides; it says nothing where the test does not.
+    fn battery_beside(
+        &self,
+        seen: &Observation,
+        world: &World,
+        setting: Setting,
+    ) -> Option<(&'static str, Expect)> {
+        let drive = self.drive_of(&seen.test)?;
+        let battery = Electric::new(self, world, drive, setting, seen.engine, None).battery();
+        (seen.number(BATTERY).is_some() || seen.test.kind == TestKind::ProveMeter)
+            .then_some((BATTERY, battery))
+    }
+
     fn meter_fields(&self, seen: &Observation, world: &World, setting: Setting) -> Fields {
-        let battery = seen.number("battery");
+        let battery = seen.number(BATTERY);
         let Some(drive) = self.drive_of(&seen.test) else {
             return vec![(1.0, Vec::new())];
         };
@@ -254,10 +279,7 @@ impl Model<'_> {
                     vec![("off_v", off.control_pin()), ("on_v", electric.control_pin())]
                 })
             }
-            TestKind::ProveMeter => {
-                let (ohms, volts) = now.proved();
-                one(vec![("ohms", ohms), ("battery", volts)])
-            }
+            TestKind::ProveMeter => one(vec![("ohms", now.leads())]),
             TestKind::ControlWire => {
                 let (ohms, ground, battery) = now.control_wire();
                 one(vec![
@@ -312,7 +334,6 @@ impl Model<'_> {
                 let share = mounts.filter(answers).count() as f64 / now.mounts.len().max(1) as f64;
                 one(vec![(CHANGES, self.felt(share))])
             }
-            TestKind::Shake => one(vec![self.shake(seen, behaviour)]),
             _ => one(Vec::new()),
         }
     }
@@ -360,9 +381,12 @@ impl Model<'_> {
             }
             TestKind::Delivered => {
                 let mut fields = vec![("gauge", vacuum(work.on, 0.0))];
-                if some(work.on) {
-                    fields.push(("seconds", seconds(figures.arrive_s)));
-                }
+                let arrives = if some(work.on) {
+                    seconds(figures.arrive_s)
+                } else {
+                    ANY_TIME
+                };
+                fields.push(("seconds", arrives));
                 fields
             }
             _ => {
@@ -373,16 +397,26 @@ impl Model<'_> {
                     0.0
                 };
                 let mut fields = vec![("gauge", vacuum(work.off, more_sd))];
-                if some(work.on) && blocked {
-                    fields.push(("seconds", seconds(figures.vent_blocked_s)));
+                let leaves = if some(work.on) && blocked {
+                    seconds(figures.vent_blocked_s)
                 } else if some(work.on) && work.off < 0.5 * work.on {
-                    fields.push(("seconds", seconds(figures.vent_s)));
-                }
+                    seconds(figures.vent_s)
+                } else {
+                    ANY_TIME
+                };
+                fields.push(("seconds", leaves));
                 fields
             }
         }
     }
 }
 
+/// A time given for a needle that does not move: within a minute or so.
+const ANY_TIME: Expect = Expect::Seconds {
+    median: 2.0,
+    log10_sd: 0.7,
+};
+/// Key of the volts at the battery that are read beside others.
+const BATTERY: &str = "battery";
 /// Share of the source's vacuum from which on there is some.
 const SOME: f64 = 0.3;

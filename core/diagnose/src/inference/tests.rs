@@ -15,11 +15,11 @@ use super::{Case, Depends, Evaluated, Memory, Model, Observation, depends, is_by
 use crate::finding::tests::{Job, jobs, sound_answers};
 use crate::{Finding, Policy, Reading, TestResult, finding};
 
-fn job(name: &str) -> Job {
+pub(super) fn job(name: &str) -> Job {
     jobs().into_iter().find(|j| j.name == name).unwrap()
 }
 
-fn p(finding: &Finding, fault: &str) -> f64 {
+pub(super) fn p(finding: &Finding, fault: &str) -> f64 {
     finding
         .causes
         .iter()
@@ -28,7 +28,7 @@ fn p(finding: &Finding, fault: &str) -> f64 {
         .sum()
 }
 
-fn given(job: &Job, answers: &[(&str, serde_json::Value)]) -> Finding {
+pub(super) fn given(job: &Job, answers: &[(&str, serde_json::Value)]) -> Finding {
     let mut job = Job {
         answers: job.answers.clone(),
         ..jobs().remove(0)

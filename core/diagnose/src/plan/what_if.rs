@@ -1,13 +1,8 @@
 //! What each outcome of a test would do to the ranking.
 
-use std::collections::BTreeMap;
-
 use crate::finding::Reasoner;
 use crate::inference::{Model, Observation, Seeable, Seen};
-use crate::{
-    Answer, Cause, FieldKey, Message, Reading, Situation, TestId, TestKind, TestResult, VacuumMeans, Value,
-    judge,
-};
+use crate::{Answer, Cause, FieldKey, Message, Reading, Situation, TestId, TestResult, Value, judge};
 
 /// One outcome of a test, and where it would lead.
 #[derive(Debug, Clone, PartialEq)]
@@ -100,9 +95,6 @@ impl Reasoner {
     }
 }
 
-/// How strong a shake is imagined, on the 0–3 scale: within its ends.
-const STRONG: f64 = 2.0;
-
 /// An imagined observation as somebody would have put it in.
 fn as_reading(model: &Model<'_>, situation: &Situation, observation: &Observation) -> Option<Reading> {
     let answer = match &observation.seen {
@@ -110,19 +102,6 @@ fn as_reading(model: &Model<'_>, situation: &Situation, observation: &Observatio
         Seen::Look(parts) => {
             let id = |number: usize| model.layout.circuit.components[number].id.clone();
             Answer::Look(parts.iter().map(|(n, state)| (id(*n), *state)).collect())
-        }
-        Seen::Fields(fields) if observation.test.kind == TestKind::Shake => {
-            let steps = fields.iter().find_map(|(_, value)| match value {
-                Seeable::Number(steps) => Some(*steps),
-                _ => None,
-            })?;
-            let (soft, hard) = (STRONG - steps, STRONG);
-            let (on, off) = match model.layout.circuit.properties.vacuum_means {
-                VacuumMeans::Stiff => (hard, soft),
-                VacuumMeans::Soft | VacuumMeans::Unknown => (soft, hard),
-            };
-            let scale = |key: &str, felt: f64| (FieldKey::from(key), Value::Number(felt));
-            Answer::Values(BTreeMap::from([scale("on_0_3", on), scale("off_0_3", off)]))
         }
         Seen::Fields(fields) => {
             let fields = fields
