@@ -324,6 +324,15 @@ impl Complaint {
         Self::None,
     ];
 
+    /// It is of a shake at idle.
+    #[must_use]
+    pub fn is_shake(self) -> bool {
+        matches!(
+            self,
+            Self::ShakeIdle | Self::ShakeIdleSlight | Self::ShakeIdleGear
+        )
+    }
+
     /// The stable text, such as `shake_idle`.
     pub fn as_str(self) -> &'static str {
         match self {

@@ -132,6 +132,8 @@ pub(crate) struct Rates {
     pub shake_hard: Figure,
     /// What an engine, or something else that shakes by itself, adds.
     pub shake_otherwise: Figure,
+    /// Of what is felt beside the first complaint, so much is told.
+    pub complaint_told: Figure,
     /// A complaint that has a cause is there when one tries it.
     pub complaint_reproduced: Figure,
     /// The same for one whose cause is none of those known.

@@ -42,15 +42,38 @@ impl Model<'_> {
 
     /// Probability that somebody with this car complains as was done.
     pub(super) fn complaints(&self, behaviour: &Behaviour, told: &Told, softens: bool) -> f64 {
-        self.complaint_shares(behaviour, told, softens)
-            .map(|(_, p)| p)
+        let quiet = self.quiet(behaviour, told)[usize::from(softens)];
+        let spoken: f64 = self.complaint_shares(&quiet).map(|(_, p)| p).product();
+        spoken * self.unspoken(&quiet)
+    }
+
+    /// Probability that nothing else is complained of. A shake is told once, however it is put.
+    fn unspoken(&self, quiet: &[f64; COMPLAINTS]) -> f64 {
+        let complained = &self.situation.complaint;
+        if complained.contains(&Complaint::None) {
+            return 1.0;
+        }
+        let shakes = complained.iter().any(|c| c.is_shake());
+        let could_be_told =
+            |c: &Complaint| *c != Complaint::None && !complained.contains(c) && !(shakes && c.is_shake());
+        let told = self.data.rates.complaint_told.value;
+        Complaint::ALL
+            .into_iter()
+            .filter(could_be_told)
+            .map(|c| 1.0 - told * self.share(quiet, c))
             .product()
+    }
+
+    /// Share of cars with this that are complained of in one way.
+    fn share(&self, quiet: &[f64; COMPLAINTS], complaint: Complaint) -> f64 {
+        1.0 - (1.0 - self.data.complaint_without_fault) * quiet[complaint as usize]
     }
 
     /// How much of the complaint is due to the faults and not to chance, 0–1.
     pub(crate) fn explained(&self, behaviour: &Behaviour, told: &Told, softens: bool) -> f64 {
         let base = self.data.complaint_without_fault;
-        let shares = self.complaint_shares(behaviour, told, softens);
+        let quiet = self.quiet(behaviour, told)[usize::from(softens)];
+        let shares = self.complaint_shares(&quiet);
         let least = shares
             .filter(|(c, _)| *c != Complaint::None)
             .map(|(_, p)| 1.0 - base / p);
@@ -60,16 +83,8 @@ impl Model<'_> {
             .clamp(0.0, 1.0)
     }
 
-    fn complaint_shares(
-        &self,
-        behaviour: &Behaviour,
-        told: &Told,
-        softens: bool,
-    ) -> impl Iterator<Item = (Complaint, f64)> {
-        let quiet = self.quiet(behaviour, told)[usize::from(softens)];
-        let share = move |complaint: Complaint| {
-            1.0 - (1.0 - self.data.complaint_without_fault) * quiet[complaint as usize]
-        };
+    fn complaint_shares(&self, quiet: &[f64; COMPLAINTS]) -> impl Iterator<Item = (Complaint, f64)> {
+        let share = |complaint: Complaint| self.share(quiet, complaint);
         self.situation
             .complaint
             .iter()

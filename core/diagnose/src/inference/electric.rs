@@ -36,6 +36,29 @@ impl Model<'_> {
     }
 }
 
+impl Model<'_> {
+    /// Whether a valve's wires or coil draw so much that its fuse goes. It went while the engine ran.
+    fn blows(&self, world: &World, drive: &DriveParts, setting: Setting) -> bool {
+        let (figures, properties) = (&self.data.physics, &self.layout.circuit.properties);
+        let coil = world.of(drive.coil);
+        let (low, high) = properties.coil_ohm;
+        let ohms = 0.5 * (low + high) * coil.ohm_share + coil.series + 2.0 * figures.wire_ohm.value;
+        let control_wire = if setting.ground_switched {
+            f64::INFINITY
+        } else {
+            world.of(drive.control_wire).to_ground
+        };
+        let paths = [
+            world.of(drive.power_wire).to_ground,
+            coil.to_ground,
+            control_wire,
+            ohms,
+        ];
+        let least = paths.into_iter().fold(f64::INFINITY, f64::min).max(1e-3);
+        figures.charging_v.value / least > figures.fuse_blow_times.value * properties.fuse_a
+    }
+}
+
 /// One valve's circuit in one state of the car.
 pub(super) struct Electric<'m> {
     model: &'m Model<'m>,
@@ -104,18 +127,13 @@ impl<'m> Electric<'m> {
         let control_to_ground = world.of(drive.control_wire).to_ground.is_finite();
         // The usual loss at the usual current.
         let switch_ohm = figures.switch_on_v.value * nominal / figures.charging_v.value;
-        let short = shortest(&[
-            world.of(drive.power_wire).to_ground,
-            coil_condition.to_ground,
-            if setting.ground_switched {
-                f64::INFINITY
-            } else {
-                world.of(drive.control_wire).to_ground
-            },
-            coil + 2.0 * wire,
-        ]);
-        // It blew while the engine ran.
-        let blown = figures.charging_v.value / short > figures.fuse_blow_times.value * properties.fuse_a;
+        let shares_fuse = |d: &&DriveParts| d.fuse == drive.fuse;
+        let blown = model
+            .layout
+            .drives
+            .iter()
+            .filter(shares_fuse)
+            .any(|d| model.blows(world, d, setting));
         let fuse_open = blown || world.of(drive.fuse).series > NO_PATH;
 
         let upstream = world.of(drive.fuse).series + world.of(drive.splice).series + power_wire;
@@ -421,8 +439,4 @@ impl<'m> Electric<'m> {
     pub fn moves_on_jumper(&self) -> bool {
         self.coil < NO_PATH && self.volts.0 / self.coil < JUMPER_FUSE_A
     }
-}
-
-fn shortest(ohms: &[f64]) -> f64 {
-    ohms.iter().copied().fold(f64::INFINITY, f64::min).max(1e-3)
 }

@@ -1,8 +1,9 @@
 //! From readings to a ranking of causes: every cause enumerated, what is unknown about it summed over, in log space.
 
 use std::cell::{OnceCell, RefCell};
-use std::collections::HashMap;
 use std::sync::Arc;
+
+use rustc_hash::FxHashMap;
 
 use super::at_rest::{AtRest, Holds};
 use super::atlas::Entry;
@@ -163,7 +164,7 @@ struct Evaluation<'m> {
     /// Likelihood of everything seen at work, by what is told and by behaviour, whatever vacuum does to the mounts.
     at_work: RefCell<Vec<Vec<f64>>>,
     /// How well vacuum sides fit, by what the holds say of them, what they show, what is told, and the work.
-    fits: RefCell<HashMap<Fit, f64>>,
+    fits: RefCell<FxHashMap<Fit, f64>>,
 }
 
 type Fit = (*const AtRest, usize, usize, usize);

@@ -3,6 +3,7 @@
 use serde_json::json;
 
 use super::tests::{given, job, p};
+use crate::finding;
 
 /// How many times likelier a fault is than nothing wrong, after the last reading over before it.
 fn times(fault: &str, answers: &[(&str, serde_json::Value)]) -> f64 {
@@ -68,4 +69,58 @@ fn a_click_does_not_prove_that_a_valve_passes() {
     };
     assert!(times("valve/stuck_closed", &on(true)) > 5.0);
     assert!(times("coil/open", &on(true)) < times("coil/open", &on(false)));
+}
+
+/// A hose on a wrong port of the valve leads to the mounts when vacuum is put on it by hand.
+#[test]
+fn a_spare_hose_in_the_valves_place_reaches_the_mounts_behind_a_crossed_hose() {
+    let answers = [
+        ("delivered", json!({"gauge": 0.0, "unit": "inHg"})),
+        ("bypass", json!({"changes": true})),
+    ];
+    let of = |fault: &str| times(fault, &answers);
+    assert!((of("outlet_hose/crossed") / of("valve/stuck_closed") - 1.0).abs() < 0.2);
+    assert!(of("outlet_hose/blocked") < 0.3 * of("valve/stuck_closed"));
+}
+
+/// Who says that it shakes, and nothing of a clunk, has seldom a loose mount.
+#[test]
+fn what_is_not_complained_of_speaks_too() {
+    let base = job("leaking front mount");
+    let finding = given(&base, &[]);
+    let loose = p(&finding, "front_mount/loose");
+    let weight = |fault: &str| {
+        let data = &crate::faults::data().modes;
+        let (part, mode) = fault.split_once('/').unwrap();
+        data.iter()
+            .find(|m| m.mode == mode && format!("{:?}", m.kind).to_lowercase() == part)
+            .unwrap()
+            .weight
+    };
+    let prior = weight("mount/loose") / weight("mount/sagged");
+    assert!(loose / p(&finding, "front_mount/sagged") < 0.3 * prior);
+}
+
+/// Two valves behind one fuse: a short in either circuit opens it for both.
+#[test]
+fn a_short_behind_a_shared_fuse_is_suspected_from_either_side() {
+    let circuit =
+        crate::Circuit::build(&crate::CircuitChoice::Template("two-valves-shared-feed".into())).unwrap();
+    let situation = crate::Situation {
+        complaint: [crate::Complaint::ShakeIdle].into(),
+        ..crate::Situation::default()
+    };
+    let test: crate::TestId = "supply-volts:front_valve".parse().unwrap();
+    let dead = json!({"pin1": 0.0, "pin2": 0.0, "battery": 12.5});
+    let (answer, state) = crate::parse_answer(&circuit, &test, &dead).unwrap();
+    let reading = crate::Reading {
+        state,
+        ..crate::Reading::new(test, answer)
+    };
+    let result = crate::judge(&circuit, &situation, &[], &reading);
+    let before = finding(&circuit, &situation, &[]);
+    let after = finding(&circuit, &situation, &[(reading, result)]);
+    let (near, far) = (p(&after, "front_coil/shorted"), p(&after, "rear_coil/shorted"));
+    assert!(far > 1.5 * p(&before, "rear_coil/shorted"));
+    assert!((far / near - 1.0).abs() < 0.1, "{far} beside {near}");
 }

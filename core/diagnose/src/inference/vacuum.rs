@@ -208,23 +208,27 @@ impl Model<'_> {
             .unwrap_or(self.data.physics.valve_passage_mm.value)
     }
 
-    /// Whether what is at the valve's outlet also reaches a mount.
-    fn reaches(&self, world: &World, mount: usize, valve: usize) -> bool {
+    /// Whether a mount gets what is at the valve's outlet, and what a spare hose in the valve's place brings: a hose on a
+    /// wrong port of the valve leads to its mounts when it is fed itself.
+    fn reached(&self, world: &World, mount: usize, valve: usize) -> (bool, bool) {
         let mut at = mount;
         for _ in 0..self.layout.up.len() {
             let condition = world.of(Some(at));
-            if at == valve {
-                return true;
+            let Some(&next) = self.layout.up[at].first() else {
+                break;
+            };
+            if condition.blocks {
+                break;
             }
-            if condition.blocks || condition.misrouted {
-                return false;
+            if next == valve {
+                return (!condition.misrouted, true);
             }
-            match self.layout.up[at].first() {
-                Some(&next) => at = next,
-                None => return false,
+            if condition.misrouted {
+                break;
             }
+            at = next;
         }
-        false
+        (false, false)
     }
 
     /// What a circuit does under a cause, where it is known what the electric side does.
@@ -254,16 +258,18 @@ impl Model<'_> {
             .mounts
             .iter()
             .map(|&mount| {
-                let work = self
+                let own = self
                     .layout
                     .drive_of_mount(mount)
-                    .and_then(|d| works.iter().find(|(valve, _)| *valve == d.valve))
-                    .filter(|(valve, _)| self.reaches(world, mount, *valve));
+                    .and_then(|d| works.iter().find(|(valve, _)| *valve == d.valve));
+                let (led, led_directly) =
+                    own.map_or((false, false), |(valve, _)| self.reached(world, mount, *valve));
+                let (work, fed) = (own.filter(|_| led), own.filter(|_| led_directly));
                 let full = self.source.0.max(1.0);
                 MountAtWork {
                     on: work.map_or(0.0, |(_, w)| w.on / full),
                     off: work.map_or(0.0, |(_, w)| w.off / full),
-                    fed: work.map_or(0.0, |(valve, _)| self.fed_directly(world, *valve) / full),
+                    fed: fed.map_or(0.0, |(valve, _)| self.fed_directly(world, *valve) / full),
                     dead: world.of(Some(mount)).dead,
                 }
             })
