@@ -411,7 +411,7 @@ impl Model<'_> {
     }
 }
 
-/// A time given for a needle that does not move: within a minute or so.
+/// A time given for a needle that does not move: within a minute or so. Source: from memory.
 const ANY_TIME: Expect = Expect::Seconds {
     median: 2.0,
     log10_sd: 0.7,
