@@ -14,6 +14,8 @@ pub struct Condition {
     pub leaks: BTreeMap<usize, (Leak, Leak)>,
     /// An open end that a tester doesn't see when the hose is held alone.
     pub off: Vec<usize>,
+    /// Hoses with an end off, and whether that is the end that is farther from the source.
+    pub parted: BTreeMap<usize, bool>,
     /// Nothing passes on from here.
     pub blocked: Vec<usize>,
     /// It was clear enough to let a little through when tried.
@@ -114,6 +116,7 @@ impl Condition {
                     40_000.0 * ailment.factor(0.1),
                 );
                 leaks(open, open);
+                self.parted.insert(part, below(ailment.at_work) < 0.5);
                 // Half of the ends came off because they are oval or hard: no adapter seals on them either.
                 if ailment.place < 0.5 {
                     self.off.push(part);

@@ -25,7 +25,9 @@ enum Join {
 const VENT_MM: f64 = 1.0;
 
 fn join(car: &Car<'_>, condition: &Condition, passing: &[usize], near: usize, far: usize) -> Join {
-    if condition.misrouted.contains(&far) {
+    // Where an end is off, no vacuum gets past it: both sides are open to the air.
+    let parted = condition.parted.get(&near) == Some(&true) || condition.parted.get(&far) == Some(&false);
+    if parted || condition.misrouted.contains(&far) {
         return Join::Cut;
     }
     let seat = condition.seats.get(&near).copied();
@@ -79,7 +81,13 @@ impl Line {
             .collect();
         let mut leaks = vec![Leak::default(); count];
         for (part, (_, work)) in &condition.leaks {
-            if let Some(z) = zone.get(*part) {
+            // What the hose is off lets in air, too.
+            let left_open = match condition.parted.get(part) {
+                Some(false) => links.iter().find(|(_, far)| far == part).map(|(near, _)| *near),
+                _ => None,
+            };
+            let open = [Some(*part), left_open].into_iter().flatten();
+            for z in open.filter_map(|part| zone.get(part)) {
                 leaks[*z] += *work;
             }
         }

@@ -53,12 +53,17 @@ impl<'a, 'b> Physics<'a, 'b> {
     }
 
     /// Vacuum at the end of the hose that is pulled off a valve's inlet, Pa. What the valve lets in, and what is behind it,
-    /// doesn't matter then.
+    /// doesn't matter then, nor that this end was off before.
     pub fn at_hose_off(&self, valve: &ComponentId) -> f64 {
         let number = self.number(valve);
         let mut apart = self.condition.clone();
         apart.leaks.remove(&number);
         apart.seats.remove(&number);
+        let hose = self.number(&self.inlet(valve));
+        if apart.parted.get(&hose) == Some(&true) {
+            apart.parted.remove(&hose);
+            apart.leaks.remove(&hose);
+        }
         let mut others = passing(self.car, &apart, At::Faster);
         others.retain(|n| *n != number);
         Line::at_work(self.car, &apart, &others).vacuum(self.car, valve)

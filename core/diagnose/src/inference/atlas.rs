@@ -140,10 +140,21 @@ fn put(tolds: &mut Vec<Told>, told: Told) -> usize {
 enum Place {
     /// Nothing that shows at work.
     Nowhere,
-    /// A leak: behind each valve, and before it.
-    Leak(Vec<(bool, bool)>),
+    /// A leak, as each valve meets it.
+    Leak(Vec<LeakPlace>),
     /// Anything else that a part does, as its data say it.
     Other(Option<usize>, String),
+}
+
+/// Where one valve meets a leak.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+struct LeakPlace {
+    behind: bool,
+    before: bool,
+    /// Nothing comes past it from the source.
+    cuts_off: bool,
+    /// It is an end of the valve's own hose that is off.
+    end_off: bool,
 }
 
 /// An atlas in the making.
@@ -318,7 +329,15 @@ impl<'m> Drawing<'m> {
         let at = leaks(&with)
             .into_iter()
             .zip(leaks(&others))
-            .map(|(with, without)| (with.0 > without.0 + 0.5, with.1 > without.1 + 0.5));
+            .map(|(with, without)| {
+                let more = |with: f64, without: f64| with > without + 0.5;
+                LeakPlace {
+                    behind: more(with.behind, without.behind),
+                    before: with.before.zip(without.before).is_some_and(|(w, o)| more(w, o)),
+                    cuts_off: with.before.is_none() && without.before.is_some(),
+                    end_off: with.end_off && !without.end_off,
+                }
+            });
         Place::Leak(at.collect())
     }
 }

@@ -9,6 +9,7 @@ use super::observation::{Observation, Seen};
 use super::sizes::Points;
 use super::vacuum::Pulls;
 use crate::ComponentKind;
+use crate::faults::Effect;
 
 /// Points of a resistance alone, and as one of two.
 const POINTS: [usize; 2] = [31, 5];
@@ -207,14 +208,20 @@ fn wirings(model: &Model<'_>) -> Vec<(Setting, f64)> {
     wirings
 }
 
-/// Where the connector can be bad, if it is.
+/// Where the connector can be bad, if it is, or the coil touch its case.
 fn joints(model: &Model<'_>, faults: &[usize]) -> Vec<(Joint, f64)> {
-    let is_connector = |f: &usize| {
-        let part = model.faults[*f].part;
-        part.is_some_and(|part| model.layout.kind(part) == ComponentKind::Connector)
+    let is = |fault: &usize, kind: ComponentKind| {
+        let part = model.faults[*fault].part;
+        part.is_some_and(|part| model.layout.kind(part) == kind)
     };
-    if faults.iter().any(is_connector) {
+    let to_case = |fault: &usize| {
+        let effects = &model.faults[*fault].effects;
+        is(fault, ComponentKind::Coil) && effects.iter().any(|e| matches!(e, Effect::ToGround(_)))
+    };
+    if faults.iter().any(|f| is(f, ComponentKind::Connector)) {
         Joint::all(model.data.rates.connector_at_contact.value).to_vec()
+    } else if faults.iter().any(to_case) {
+        Joint::SIDES.to_vec()
     } else {
         vec![(Joint::default(), 1.0)]
     }

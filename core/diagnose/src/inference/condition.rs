@@ -7,6 +7,8 @@ use crate::faults::{Command, Effect, Stuck};
 pub(crate) struct Condition {
     /// Leak from outside, std cm³/min at reference conditions.
     pub leak: f64,
+    /// An end is off the part that it belongs on.
+    pub end_off: bool,
     /// Leak back towards the source's side while the source rests.
     pub back_leak: f64,
     /// Leak through a closed seat.
@@ -47,6 +49,7 @@ impl Default for Condition {
     fn default() -> Self {
         Self {
             leak: 0.0,
+            end_off: false,
             back_leak: 0.0,
             seat_leak: 0.0,
             vent_leak: 0.0,
@@ -72,7 +75,11 @@ impl Condition {
     /// Adds what a fault does. `size` is the value of its spread (a leak or a resistance), where it has one.
     pub fn suffer(&mut self, effect: &Effect, size: f64) {
         match effect {
-            Effect::Leaks(_) | Effect::LeaksAtTimes(_) | Effect::EndOff(_) => self.leak += size,
+            Effect::Leaks(_) | Effect::LeaksAtTimes(_) => self.leak += size,
+            Effect::EndOff(_) => {
+                self.leak += size;
+                self.end_off = true;
+            }
             Effect::BackLeaks(_) => self.back_leak += size,
             Effect::SeatLeaks(_) => self.seat_leak += size,
             Effect::VentLeaks(_) => self.vent_leak += size,
@@ -107,7 +114,7 @@ pub(crate) struct Setting {
     pub window_at_idle: bool,
     /// Vacuum makes the mounts soft, not stiff.
     pub softens: bool,
-    /// Where a bad connector is bad.
+    /// Where a bad connector is bad; and near which of its ends a coil touches its case.
     pub joint: Joint,
 }
 
@@ -123,6 +130,14 @@ pub(crate) enum Joint {
 }
 
 impl Joint {
+    /// Whether it is on the power wire's side.
+    pub fn at_power(self) -> bool {
+        matches!(self, Self::PowerContact | Self::PowerTerminal)
+    }
+
+    /// Either side.
+    pub const SIDES: [(Self, f64); 2] = [(Self::PowerContact, 0.5), (Self::ControlContact, 0.5)];
+
     /// Every joint with its probability, a share `contact` of the bad ones being where the halves meet.
     pub fn all(contact: f64) -> [(Self, f64); 4] {
         let (contact, terminal) = (0.5 * contact, 0.5 * (1.0 - contact));

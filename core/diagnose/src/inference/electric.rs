@@ -48,9 +48,14 @@ impl Model<'_> {
         } else {
             world.of(drive.control_wire).to_ground
         };
+        let coil_to_case = if setting.joint.at_power() {
+            coil.to_ground
+        } else {
+            f64::INFINITY
+        };
         let paths = [
             world.of(drive.power_wire).to_ground,
-            coil.to_ground,
+            coil_to_case,
             control_wire,
             ohms,
         ];
@@ -76,7 +81,11 @@ pub(super) struct Electric<'m> {
     contacts: [f64; 2],
     coil: f64,
     coil_relative: f64,
-    /// The module's closed switch, Ω; nothing where a chafed wire closes the circuit.
+    /// What closes the plugged-in coil's circuit without the module, Ω: a chafed wire, or the coil's other end on its case.
+    bridge: Option<f64>,
+    /// It is the wire that does so.
+    wire_bridges: bool,
+    /// The module's closed switch, Ω; nothing where the circuit is closed without it.
     switch: f64,
     /// How far that is known, as a share.
     switch_relative: f64,
@@ -125,6 +134,18 @@ impl<'m> Electric<'m> {
         let coil = nominal * coil_condition.ohm_share + coil_condition.series;
 
         let control_to_ground = world.of(drive.control_wire).to_ground.is_finite();
+        let control_to_battery = world.of(drive.control_wire).to_battery.is_finite();
+        let case_bridges = coil_condition.to_ground.is_finite() && !setting.joint.at_power();
+        let (wire_bridges, case_bridges) = if setting.ground_switched {
+            (control_to_ground, case_bridges)
+        } else {
+            (control_to_battery, false)
+        };
+        let bridge = if wire_bridges {
+            Some(0.0)
+        } else {
+            case_bridges.then_some(coil_condition.to_ground)
+        };
         // The usual loss at the usual current.
         let switch_ohm = figures.switch_on_v.value * nominal / figures.charging_v.value;
         let shares_fuse = |d: &&DriveParts| d.fuse == drive.fuse;
@@ -169,44 +190,57 @@ impl<'m> Electric<'m> {
             contacts,
             coil,
             coil_relative: (high - low) / 12f64.sqrt() / nominal,
-            switch: if control_to_ground { 0.0 } else { switch_ohm },
+            switch: if setting.ground_switched && bridge.is_some() {
+                0.0
+            } else {
+                switch_ohm
+            },
+            bridge,
+            wire_bridges,
             switch_relative: figures.switch_on_v.sd / figures.switch_on_v.value,
             power_wire,
             control_wire,
             power_wire_to_ground: world.of(drive.power_wire).to_ground.is_finite(),
             control_to_ground,
-            control_to_battery: world.of(drive.control_wire).to_battery.is_finite(),
+            control_to_battery,
             coil_to_case: coil_condition.to_ground.is_finite(),
         }
     }
 
-    /// The switch between coil and chassis (or battery) is closed, by the module or by a chafed wire.
-    fn closed(&self) -> bool {
-        if self.setting.ground_switched {
-            (self.commanded || self.control_to_ground) && !self.control_to_battery
+    /// The way between the coil and the chassis (or battery) is closed, by the module or without it. With the connector off
+    /// what the coil itself touches doesn't count.
+    fn closed(&self, plugged: bool) -> bool {
+        let without_module = if plugged {
+            self.bridge.is_some()
         } else {
-            self.commanded || self.control_to_battery
-        }
+            self.wire_bridges
+        };
+        let held_up = self.setting.ground_switched && self.control_to_battery;
+        (self.commanded || without_module) && !held_up
+    }
+
+    /// Whether the valve stays on whatever the module wants.
+    pub fn never_ends(&self) -> bool {
+        self.commanded || self.bridge.is_some()
     }
 
     /// Resistance of the other pin to the chassis, by whichever way is shorter.
-    fn return_path(&self) -> f64 {
-        if self.setting.ground_switched && self.control_to_ground {
-            0.0
-        } else {
-            self.back
+    fn return_path(&self, plugged: bool) -> f64 {
+        match self.bridge {
+            Some(bridge) if self.setting.ground_switched && (plugged || self.wire_bridges) => bridge,
+            _ => self.back,
         }
     }
 
     /// Everything around the plugged-in coil, Ω.
     fn around(&self) -> f64 {
-        self.feed + self.return_path() + self.contacts[0] + self.contacts[1]
+        self.feed + self.return_path(true) + self.contacts[0] + self.contacts[1]
     }
 
     /// Volts across the plugged-in coil.
     fn across_coil(&self) -> f64 {
         let around = self.around();
-        if !self.closed() || around > NO_PATH {
+        if !self.closed(true) || around > NO_PATH {
             return 0.0;
         }
         // Without a current nothing is lost on the way.
@@ -225,7 +259,7 @@ impl<'m> Electric<'m> {
     /// Whether the module could see that something is wrong: commanded and no proper current, or a path that shouldn't be.
     pub fn module_sees_fault(&self) -> bool {
         let current_wrong = self.commanded && (self.coil > NO_PATH || !self.energised());
-        current_wrong || self.control_to_ground || self.control_to_battery
+        current_wrong || self.bridge.is_some() || self.control_to_ground || self.control_to_battery
     }
 
     fn volts(&self, mean: f64, more_sd: f64, broad: f64) -> Expect {
@@ -349,7 +383,7 @@ impl<'m> Electric<'m> {
         } else {
             self.model.data.rates.open_load_off.value
         };
-        let open = if self.closed() && self.feed < NO_PATH && self.return_path() < NO_PATH {
+        let open = if self.closed(false) && self.feed < NO_PATH && self.return_path(false) < NO_PATH {
             let (mean, sd) = self.mean(self.volts.0);
             self.volts(mean, sd, lets_go)
         } else {
@@ -374,7 +408,7 @@ impl<'m> Electric<'m> {
     /// Volts of the plugged-in control wire's terminal to the chassis, as it is now.
     pub fn control_pin(&self) -> Expect {
         if !self.setting.ground_switched {
-            return if self.closed() && self.feed < NO_PATH {
+            return if self.closed(true) && self.feed < NO_PATH {
                 self.battery()
             } else {
                 self.volts(0.0, 0.0, 0.0)
@@ -382,7 +416,7 @@ impl<'m> Electric<'m> {
         }
         if self.control_to_battery {
             self.battery()
-        } else if self.closed() && self.return_path() < NO_PATH {
+        } else if self.closed(true) && self.return_path(true) < NO_PATH {
             let all = self.around() + self.coil + self.switch;
             let at = |ohm: f64| {
                 if all > NO_PATH {
@@ -391,7 +425,7 @@ impl<'m> Electric<'m> {
                     self.volts.0 * ohm / all
                 }
             };
-            let low = at(self.return_path() + self.switch);
+            let low = at(self.return_path(true) + self.switch);
             let (off, sd) = self.mean(self.volts.0 - low);
             let off = if sd > 0.0 { self.volts.0 - low - off } else { 0.0 };
             self.volts(low + off, (at(self.switch) * self.switch_relative).hypot(sd), 0.0)

@@ -321,7 +321,21 @@ impl Model<'_> {
                 .unwrap_or_default()
         };
         match seen.test.kind {
-            TestKind::Source => one(gauge(now)),
+            TestKind::Source => {
+                let Some(work) = now.valve(drive.valve) else {
+                    return one(Vec::new());
+                };
+                let at =
+                    |inlet| self.gauge_fields(seen, behaviour.weak_source, ValveAtWork { inlet, ..work });
+                if work.hose_end > work.inlet {
+                    vec![
+                        (OFF_AT_VALVE, at(work.hose_end)),
+                        (1.0 - OFF_AT_VALVE, at(work.inlet)),
+                    ]
+                } else {
+                    one(at(work.inlet))
+                }
+            }
             TestKind::Delivered | TestKind::SwitchOver => self.unless_out(seen, now, &behaviour.out, gauge),
             TestKind::Bypass => {
                 let enough = self.data.physics.starved_below.value;
@@ -418,5 +432,8 @@ const ANY_TIME: Expect = Expect::Seconds {
 };
 /// Key of the volts at the battery that are read beside others.
 const BATTERY: &str = "battery";
+/// So often the end of a hose that is off is the one at the valve: a gauge put there shows what the source makes. Source:
+/// either end, from memory.
+const OFF_AT_VALVE: f64 = 0.5;
 /// Share of the source's vacuum from which on there is some.
 const SOME: f64 = 0.3;

@@ -3,7 +3,9 @@
 use serde_json::json;
 
 use super::tests::{given, job, p};
-use crate::finding;
+use crate::{
+    Circuit, CircuitChoice, Complaint, Reading, Situation, TestId, TestResult, finding, judge, parse_answer,
+};
 
 /// How many times likelier a fault is than nothing wrong, after the last reading over before it.
 fn times(fault: &str, answers: &[(&str, serde_json::Value)]) -> f64 {
@@ -101,26 +103,95 @@ fn what_is_not_complained_of_speaks_too() {
     assert!(loose / p(&finding, "front_mount/sagged") < 0.3 * prior);
 }
 
+/// A circuit of its template in a car that shakes at idle.
+fn shaking(template: &str) -> (Circuit, Situation) {
+    let situation = Situation {
+        complaint: [Complaint::ShakeIdle].into(),
+        ..Situation::default()
+    };
+    let circuit = Circuit::build(&CircuitChoice::Template(template.into())).unwrap();
+    (circuit, situation)
+}
+
+/// An answer with its result.
+fn read(
+    circuit: &Circuit,
+    situation: &Situation,
+    test: &str,
+    answer: &serde_json::Value,
+) -> (Reading, TestResult) {
+    let test: TestId = test.parse().unwrap();
+    let (answer, state) = parse_answer(circuit, &test, answer).unwrap();
+    let reading = Reading {
+        state,
+        ..Reading::new(test, answer)
+    };
+    let result = judge(circuit, situation, &[], &reading);
+    (reading, result)
+}
+
 /// Two valves behind one fuse: a short in either circuit opens it for both.
 #[test]
 fn a_short_behind_a_shared_fuse_is_suspected_from_either_side() {
-    let circuit =
-        crate::Circuit::build(&crate::CircuitChoice::Template("two-valves-shared-feed".into())).unwrap();
-    let situation = crate::Situation {
-        complaint: [crate::Complaint::ShakeIdle].into(),
-        ..crate::Situation::default()
-    };
-    let test: crate::TestId = "supply-volts:front_valve".parse().unwrap();
+    let (circuit, situation) = shaking("two-valves-shared-feed");
     let dead = json!({"pin1": 0.0, "pin2": 0.0, "battery": 12.5});
-    let (answer, state) = crate::parse_answer(&circuit, &test, &dead).unwrap();
-    let reading = crate::Reading {
-        state,
-        ..crate::Reading::new(test, answer)
-    };
-    let result = crate::judge(&circuit, &situation, &[], &reading);
+    let supply = read(&circuit, &situation, "supply-volts:front_valve", &dead);
     let before = finding(&circuit, &situation, &[]);
-    let after = finding(&circuit, &situation, &[(reading, result)]);
+    let after = finding(&circuit, &situation, &[supply]);
     let (near, far) = (p(&after, "front_coil/shorted"), p(&after, "rear_coil/shorted"));
     assert!(far > 1.5 * p(&before, "rear_coil/shorted"));
     assert!((far / near - 1.0).abs() < 0.1, "{far} beside {near}");
+}
+
+/// Ohm's law: a coil that touches its case at the end of the control wire is closed by it as by a chafed wire, until the
+/// connector is pulled.
+#[test]
+fn a_coil_on_its_case_behind_the_winding_keeps_the_valve_on() {
+    let off = json!({"gauge": 12.0, "unit": "inHg", "seconds": 5});
+    assert!(times("coil/to_ground", &[("switch-over", off.clone())]) > 2.0);
+    let pin = json!({"off_v": 0.4, "on_v": 0.3, "battery": 14.0});
+    let wire = json!({"ohms": 0.4, "to_ground_open": true, "to_battery_open": true});
+    let answers = [("switch-over", off), ("control-pin", pin), ("control-wire", wire)];
+    assert!(times("coil/to_ground", &answers[..2]) > 2.0);
+    assert!(times("coil/to_ground", &answers) > 10.0 * times("control_wire/to_ground", &answers));
+}
+
+/// A hose that is off brings nothing to a gauge behind it; where it came off the valve, a gauge on its own end shows all that the
+/// source makes. Little vacuum is neither.
+#[test]
+fn a_gauge_on_a_hose_that_is_off_shows_all_or_nothing() {
+    let of = |template: &str, fault: &str, gauge: f64| {
+        let (circuit, situation) = shaking(template);
+        let source = read(
+            &circuit,
+            &situation,
+            "source",
+            &json!({"gauge": gauge, "unit": "inHg"}),
+        );
+        let ratio = |readings: &[(Reading, TestResult)]| {
+            let finding = finding(&circuit, &situation, readings);
+            let sound = finding.causes.iter().find(|c| c.faults.is_empty()).unwrap().p;
+            p(&finding, fault) / sound
+        };
+        ratio(&[source]) / ratio(&[])
+    };
+    let before_the_check_valve = |gauge| of("two-mounts-one-valve", "inlet_hose/off", gauge);
+    assert!(before_the_check_valve(18.5) < 0.05);
+    assert!(before_the_check_valve(0.0) > 10.0 * before_the_check_valve(6.0));
+    let at_the_valve = |gauge| of("reservoir-on-tee", "valve_hose/off", gauge);
+    assert!((0.3..0.8).contains(&at_the_valve(18.5)));
+    assert!(at_the_valve(0.0) > 10.0 * at_the_valve(6.0));
+}
+
+/// What the source brings does not go through the hand pump: a leaking one is as likely as before, beside the dead meter.
+#[test]
+fn vacuum_at_work_says_nothing_of_the_hand_pump() {
+    for test in ["delivered", "source"] {
+        let answers = [(test, json!({"gauge": 18.5, "unit": "inHg"}))];
+        let (leaks, dead) = (
+            times("hand_pump/leaks", &answers),
+            times("multimeter/dead", &answers),
+        );
+        assert!((leaks / dead - 1.0).abs() < 0.01, "{test}: {leaks}, {dead}");
+    }
 }

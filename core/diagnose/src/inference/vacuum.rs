@@ -13,12 +13,24 @@ use crate::{ComponentKind, EngineState, ValveRest};
 pub(crate) struct AtWork {
     /// Vacuum that reaches the valve's inlet, kPa.
     pub inlet: f64,
+    /// Vacuum at the end of the hose that leads there, once it is off the valve, kPa: more than that where it was off before.
+    pub hose_end: f64,
     /// Vacuum at the valve's outlet while the module may command it, kPa.
     pub on: f64,
     /// Vacuum that stays at the outlet when the command has ended, kPa.
     pub off: f64,
     /// The outlet can be vented.
     pub vents: bool,
+}
+
+/// What leaks in at work around one valve, std cm³/min.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct LeaksAtWork {
+    pub behind: f64,
+    /// None where nothing comes from the source.
+    pub before: Option<f64>,
+    /// An end of the hose that leads to it is off.
+    pub end_off: bool,
 }
 
 /// What the electric side does to one valve.
@@ -60,14 +72,15 @@ impl Model<'_> {
         Pull {
             energised,
             // A command that never ends keeps the coil on; an ended one leaves the valve at rest.
-            kept_on: energised && self.never_ends(world, drive, setting),
+            kept_on: energised
+                && Electric::new(self, world, drive, setting, EngineState::Off, None).never_ends(),
             fault_seen: electric.module_sees_fault(),
         }
     }
 
     /// What a valve does. The source makes its usual vacuum.
     fn at_work(&self, world: &World, drive: &DriveParts, pull: Pull) -> AtWork {
-        let inlet = self.inlet(world, drive);
+        let (inlet, hose_end) = self.inlet(world, drive);
         let valve = world.of(Some(drive.valve));
         let rest_open = self.layout.circuit.properties.rest == ValveRest::Open;
         let open = |energised: bool| match valve.stuck {
@@ -104,40 +117,46 @@ impl Model<'_> {
         };
         AtWork {
             inlet,
+            hose_end,
             on,
             off,
             vents: !valve.vent_blocked && !open(pull.kept_on),
         }
     }
 
-    /// Whether the valve stays on although the module wants it off.
-    fn never_ends(&self, world: &World, drive: &DriveParts, setting: Setting) -> bool {
-        Electric::new(self, world, drive, setting, EngineState::Off, None).commanded
-            || if setting.ground_switched {
-                world.of(drive.control_wire).to_ground.is_finite()
-            } else {
-                world.of(drive.control_wire).to_battery.is_finite()
-            }
-    }
-
-    /// What leaks in behind each valve and before it, std cm³/min.
-    pub(super) fn leaks_at_work(&self, world: &World) -> Vec<(f64, f64)> {
+    /// What leaks in at work, around each valve.
+    pub(super) fn leaks_at_work(&self, world: &World) -> Vec<LeaksAtWork> {
         let at = |drive: &DriveParts| {
             let valve = world.of(Some(drive.valve));
-            let behind = self.leak_behind(world, drive.valve) + valve.leak + valve.vent_leak;
-            (behind, self.before(world, drive).map_or(0.0, |(_, leak)| leak))
+            LeaksAtWork {
+                behind: self.leak_behind(world, drive.valve) + valve.leak + valve.vent_leak,
+                before: self.before(world, drive).map(|(_, leak)| leak),
+                end_off: self.hose_off(world, drive),
+            }
         };
         self.layout.drives.iter().map(at).collect()
     }
 
-    /// Vacuum at the valve's inlet, kPa.
-    fn inlet(&self, world: &World, drive: &DriveParts) -> f64 {
-        self.before(world, drive).map_or(0.0, |(vacuum, leak)| {
-            air::steady(vacuum, self.ambient, self.data.physics.hose_bore_mm.value, leak)
-        })
+    /// Vacuum at the valve's inlet, and at the end of the hose that leads there, kPa.
+    fn inlet(&self, world: &World, drive: &DriveParts) -> (f64, f64) {
+        let bore = self.data.physics.hose_bore_mm.value;
+        let steady = |(vacuum, leak)| air::steady(vacuum, self.ambient, bore, leak);
+        let vacuum = self.before(world, drive).map_or(0.0, steady);
+        if self.hose_off(world, drive) {
+            (0.0, vacuum)
+        } else {
+            (vacuum, vacuum)
+        }
     }
 
-    /// What the source makes, kPa, and what leaks in before the valve; nothing where the way is blocked.
+    /// Whether an end of the part that leads to a valve is off.
+    fn hose_off(&self, world: &World, drive: &DriveParts) -> bool {
+        let leads = self.layout.up[drive.valve].first().copied();
+        world.of(leads).end_off
+    }
+
+    /// What the source makes, kPa, and what leaks in before the valve; nothing where the way is blocked, or open to the air. An
+    /// end that is off the hose at the valve itself doesn't count: it is to be pulled off.
     fn before(&self, world: &World, drive: &DriveParts) -> Option<(f64, f64)> {
         let (mut vacuum, mut at) = (self.source.0, drive.valve);
         let mut leak = 0.0;
@@ -146,12 +165,15 @@ impl Model<'_> {
                 break;
             };
             let condition = world.of(Some(next));
-            if condition.blocks || condition.misrouted {
+            let at_valve = at == drive.valve;
+            if condition.blocks || condition.misrouted || (condition.end_off && !at_valve) {
                 return None;
             }
             vacuum *= condition.source_share;
             // What hangs beside the way to the source, such as a reservoir.
-            leak += condition.leak;
+            if !condition.end_off {
+                leak += condition.leak;
+            }
             for &beside in self.layout.down[next].iter().filter(|&&n| n != at) {
                 if self.layout.kind(beside) != ComponentKind::Valve && !world.of(Some(beside)).blocks {
                     leak += world.of(Some(beside)).leak + self.leak_behind(world, beside);
@@ -309,7 +331,7 @@ impl Behaviour {
         let share = |x: f64| (x * STEPS).round() as u16;
         for at in [&self.idle, &self.in_gear, &self.out] {
             for (_, valve) in &at.valves {
-                look.extend([valve.inlet, valve.on, valve.off].map(|kpa| share(kpa / full)));
+                look.extend([valve.inlet, valve.hose_end, valve.on, valve.off].map(|kpa| share(kpa / full)));
                 look.push(u16::from(valve.vents));
             }
             for mount in &at.mounts {
