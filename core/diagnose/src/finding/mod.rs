@@ -8,6 +8,7 @@ mod repair;
 mod stop;
 
 use std::cell::OnceCell;
+use std::sync::Arc;
 
 use serde::Serialize;
 
@@ -54,7 +55,7 @@ pub(crate) struct Reasoned<'a> {
     pub model: Model<'a>,
     pub tests: Vec<TestId>,
     pub observations: Vec<Observation>,
-    pub posterior: Posterior,
+    pub posterior: Arc<Posterior>,
     pub outlook: OnceCell<Outlook>,
     standing: OnceCell<Standing>,
     remedies: OnceCell<Vec<(Remedy, f64)>>,

@@ -1,11 +1,14 @@
 //! What was worked out for one circuit in one situation, kept from reading to reading.
 
+use std::sync::Arc;
+
 use super::at_rest::HoldMemory;
 use super::at_work::{ToldRow, of_work};
 use super::atlas::Atlas;
 use super::by_hand::SignRow;
 use super::model::Model;
 use super::observation::Observation;
+use super::posterior::Posterior;
 use super::predict::{Depends, depends, has_signs};
 
 /// What was worked out for one circuit in one situation. It belongs to one model: another circuit needs another memory.
@@ -17,6 +20,8 @@ pub(crate) struct Memory {
     meters: Vec<(Observation, Vec<f64>)>,
     works: Vec<(Observation, Vec<f64>)>,
     tolds: Vec<ToldRow>,
+    /// What was ranked last, and by what.
+    pub(super) ranked: Option<(Vec<Observation>, Arc<Posterior>)>,
 }
 
 /// What was seen, by what it depends on.

@@ -65,8 +65,19 @@ const NEVER_AGAIN: f64 = 1e-8;
 /// A cause less likely than this has no ways.
 const HARDLY: f64 = 1e-4;
 
-/// Ranks every cause by what was observed.
-pub(crate) fn rank(model: &Model<'_>, memory: &mut Memory, seen: &[Observation]) -> Posterior {
+/// Ranks every cause by what was observed. Asked once more about the same, it remembers.
+pub(crate) fn rank(model: &Model<'_>, memory: &mut Memory, seen: &[Observation]) -> Arc<Posterior> {
+    match &memory.ranked {
+        Some((of, posterior)) if of == seen => Arc::clone(posterior),
+        _ => {
+            let posterior = Arc::new(rank_anew(model, memory, seen));
+            memory.ranked = Some((seen.to_vec(), Arc::clone(&posterior)));
+            posterior
+        }
+    }
+}
+
+fn rank_anew(model: &Model<'_>, memory: &mut Memory, seen: &[Observation]) -> Posterior {
     memory.learn(model, seen);
     let holds = Holds::new(model, &memory.holds, seen);
     let Some(recalled) = memory.recall(seen) else {
