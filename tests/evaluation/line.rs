@@ -30,6 +30,11 @@ fn join(car: &Car<'_>, condition: &Condition, passing: &[usize], near: usize, fa
     if parted || condition.misrouted.contains(&far) {
         return Join::Cut;
     }
+    open_port(car, condition, passing, near)
+}
+
+/// What air or vacuum passes in a part on the way to its far side.
+fn open_port(car: &Car<'_>, condition: &Condition, passing: &[usize], near: usize) -> Join {
     let seat = condition.seats.get(&near).copied();
     if condition.blocked.contains(&near) {
         return seat.map_or(Join::Cut, Join::Narrow);
@@ -81,14 +86,17 @@ impl Line {
             .collect();
         let mut leaks = vec![Leak::default(); count];
         for (part, (_, work)) in &condition.leaks {
-            // What the hose is off lets in air, too.
-            let left_open = match condition.parted.get(part) {
-                Some(false) => links.iter().find(|(_, far)| far == part).map(|(near, _)| *near),
-                _ => None,
-            };
-            let open = [Some(*part), left_open].into_iter().flatten();
-            for z in open.filter_map(|part| zone.get(part)) {
+            if let Some(z) = zone.get(*part) {
                 leaks[*z] += *work;
+            }
+            // What the hose came off lets in air, too: through its own passage, where that is narrow.
+            let off_upstream = condition.parted.get(part) == Some(&false);
+            for (near, _) in links.iter().filter(|(_, far)| off_upstream && far == part) {
+                match open_port(car, condition, passing, *near) {
+                    Join::Wide => leaks[zone[*near]] += *work,
+                    Join::Narrow(passage) => leaks[zone[*near]] += passage,
+                    Join::Cut => {}
+                }
             }
         }
         for (number, part) in circuit.components.iter().enumerate() {
