@@ -45,8 +45,14 @@ fn main() {
     for (template, promised) in [("two-mounts-one-valve", 10.0), ("four-mounts", 50.0)] {
         let speed = speed::of(template);
         println!(
-            "{template}: finding {:.1} ms, next test {:.1} ms, slowest {:.1} ms (promised: next under {promised} ms)",
-            speed.finding, speed.next, speed.slowest_next
+            "{template}, median and slowest step: finding {:.1} and {:.1} ms; next test after it {:.1} and {:.1}, with the causes \
+             ranked for it {:.1} and {:.1} (promised: under {promised} ms)",
+            speed.finding.median,
+            speed.finding.slowest,
+            speed.next.median,
+            speed.next.slowest,
+            speed.next_alone.median,
+            speed.next_alone.slowest,
         );
     }
     println!("beside others:");

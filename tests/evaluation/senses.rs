@@ -2,7 +2,7 @@
 
 use holdfast_diagnose::{TestId, TestKind};
 
-use crate::air::INHG;
+use crate::air::{INHG, Leak};
 use crate::law::{Branch, Key, Law, Slip, with_slips};
 use crate::looks;
 use crate::physics::{At, Physics};
@@ -155,8 +155,15 @@ fn fields(physics: &Physics<'_, '_>, test: &TestId) -> Fields {
                 } else {
                     0.0
                 };
-                // A big leak takes even a wide hose's vacuum.
-                let leak: f64 = condition.leaks.values().map(|(_, work)| work.total()).sum();
+                // A big leak behind the hose's end takes even a wide hose's vacuum; an end that was off there is on it now.
+                let outlet = physics.outlet(&drive.valve);
+                let put_on = condition.parted.get(&physics.number(&outlet)) == Some(&false);
+                let lets_in = |(part, (_, work)): (&usize, &(Leak, Leak))| {
+                    let id = physics.car.scene.circuit.components.get(*part).map(|c| &c.id);
+                    let counts = |id| reaches(physics, &outlet, id) && !(put_on && *id == outlet);
+                    if id.is_some_and(counts) { work.total() } else { 0.0 }
+                };
+                let leak: f64 = condition.leaks.iter().map(lets_in).sum();
                 vacuum / (1.0 + leak / 40_000.0)
             }) - softened(physics, |_| 0.0);
             vec![("changes".into(), Law::Yes(felt(change.abs())))]
@@ -202,11 +209,14 @@ fn reaches(
     if from == to {
         return true;
     }
-    let circuit = &physics.car.scene.circuit;
-    let shut = physics.condition.blocked.contains(&physics.number(from));
+    let (circuit, condition) = (&physics.car.scene.circuit, &physics.condition);
+    let at = physics.number(from);
+    let shut = condition.blocked.contains(&at) || condition.parted.get(&at) == Some(&true);
     !shut
         && circuit.downstream(from).any(|next| {
-            !physics.condition.misrouted.contains(&physics.number(next)) && reaches(physics, next, to)
+            let number = physics.number(next);
+            let cut = condition.misrouted.contains(&number) || condition.parted.get(&number) == Some(&false);
+            !cut && reaches(physics, next, to)
         })
 }
 

@@ -9,13 +9,21 @@ use holdfast_diagnose::{
 use rustix::time::{ClockId, clock_gettime};
 use serde_json::json;
 
-/// Median and slowest, ms, of `finding` and of `next`, along a job whose readings all look sound; each step's time is the
-/// median of [`RUNS`].
+/// Milliseconds along a job whose readings all look sound; each step's is the median of [`RUNS`].
 #[derive(Debug, Clone, Copy)]
 pub struct Speed {
-    pub finding: f64,
-    pub next: f64,
-    pub slowest_next: f64,
+    pub finding: Steps,
+    /// The next test, once there is a finding on the same readings.
+    pub next: Steps,
+    /// The next test by itself, causes ranked for it.
+    pub next_alone: Steps,
+}
+
+/// Median and slowest of a job's steps.
+#[derive(Debug, Clone, Copy)]
+pub struct Steps {
+    pub median: f64,
+    pub slowest: f64,
 }
 
 /// Times that the job is done, so that what else the machine does in a step doesn't count.
@@ -29,18 +37,19 @@ fn processor_ms() -> f64 {
 
 /// Times a circuit through its first steps.
 pub fn of(template: &str) -> Speed {
-    let runs: Vec<Vec<[f64; 2]>> = (0..RUNS).map(|_| steps(template)).collect();
-    let mut of_steps = [Vec::new(), Vec::new()];
-    for step in 0..runs[0].len() {
-        for (which, of_step) in of_steps.iter_mut().enumerate() {
-            of_step.push(median(runs.iter().map(|run| run[step][which]).collect()));
+    let runs: Vec<Vec<[f64; 3]>> = (0..RUNS).map(|_| steps(template)).collect();
+    let of = |which: usize| {
+        let step = |step: usize| median(runs.iter().map(|run| run[step][which]).collect());
+        let steps: Vec<f64> = (0..runs[0].len()).map(step).collect();
+        Steps {
+            slowest: steps.iter().copied().fold(0.0, f64::max),
+            median: median(steps),
         }
-    }
-    let [findings, nexts] = of_steps;
+    };
     Speed {
-        slowest_next: nexts.iter().copied().fold(0.0, f64::max),
-        finding: median(findings),
-        next: median(nexts),
+        finding: of(0),
+        next: of(1),
+        next_alone: of(2),
     }
 }
 
@@ -49,14 +58,20 @@ fn median(mut of: Vec<f64>) -> f64 {
     of[of.len() / 2]
 }
 
-/// Milliseconds of the finding, and then of the next test on the same readings, in each step of a job.
-fn steps(template: &str) -> Vec<[f64; 2]> {
+/// Milliseconds of the finding, of the next test after it, and of the next test by itself, in each step of a job. What is worked
+/// out once for a circuit is not counted.
+fn steps(template: &str) -> Vec<[f64; 3]> {
     let circuit = Circuit::build(&CircuitChoice::Template(template.into())).expect("a template of the core");
     let situation = Situation {
         complaint: [Complaint::ShakeIdle].into(),
         ..Situation::default()
     };
-    let mut reasoner = Reasoner::new(circuit.clone(), situation.clone());
+    let reasoner = || {
+        let mut reasoner = Reasoner::new(circuit.clone(), situation.clone());
+        reasoner.outline(&[]);
+        reasoner
+    };
+    let (mut reasoner, mut alone) = (reasoner(), reasoner());
     let mut readings = Vec::new();
     let mut times = Vec::new();
     for (test, answer) in [
@@ -77,7 +92,10 @@ fn steps(template: &str) -> Vec<[f64; 2]> {
         let finding = processor_ms() - start;
         let start = processor_ms();
         let chosen = reasoner.next(&readings, Policy::Guided);
-        times.push([finding, processor_ms() - start]);
+        let next = processor_ms() - start;
+        let start = processor_ms();
+        std::hint::black_box(alone.next(&readings, Policy::Guided));
+        times.push([finding, next, processor_ms() - start]);
         if matches!(chosen, Next::Stop { .. }) {
             break;
         }

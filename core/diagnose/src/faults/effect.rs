@@ -194,7 +194,6 @@ impl Effect {
             self,
             Self::Leaks(_)
                 | Self::LeaksAtTimes(_)
-                | Self::EndOff(_)
                 | Self::BackLeaks(_)
                 | Self::SeatLeaks(_)
                 | Self::VentLeaks(_)

@@ -140,6 +140,10 @@ pub(crate) struct Rates {
     pub complaint_reproduced_otherwise: Figure,
     /// A bad connector is bad where its halves meet, not where a wire ends in its terminal.
     pub connector_at_contact: Figure,
+    /// A coil that touches its case does so near the end of the power wire.
+    pub coil_case_at_power: Figure,
+    /// The end of a hose that is off, beside a valve, is the one at the valve.
+    pub end_off_at_valve: Figure,
 }
 
 /// Figures of the physics. Pressures in kPa, lengths in mm, times in s, leaks in std cm³/min.

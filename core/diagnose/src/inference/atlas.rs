@@ -140,21 +140,10 @@ fn put(tolds: &mut Vec<Told>, told: Told) -> usize {
 enum Place {
     /// Nothing that shows at work.
     Nowhere,
-    /// A leak, as each valve meets it.
-    Leak(Vec<LeakPlace>),
+    /// A leak: behind each valve, and before it.
+    Leak(Vec<(bool, bool)>),
     /// Anything else that a part does, as its data say it.
     Other(Option<usize>, String),
-}
-
-/// Where one valve meets a leak.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
-struct LeakPlace {
-    behind: bool,
-    before: bool,
-    /// Nothing comes past it from the source.
-    cuts_off: bool,
-    /// It is an end of the valve's own hose that is off.
-    end_off: bool,
 }
 
 /// An atlas in the making.
@@ -331,12 +320,10 @@ impl<'m> Drawing<'m> {
             .zip(leaks(&others))
             .map(|(with, without)| {
                 let more = |with: f64, without: f64| with > without + 0.5;
-                LeakPlace {
-                    behind: more(with.behind, without.behind),
-                    before: with.before.zip(without.before).is_some_and(|(w, o)| more(w, o)),
-                    cuts_off: with.before.is_none() && without.before.is_some(),
-                    end_off: with.end_off && !without.end_off,
-                }
+                (
+                    more(with.behind, without.behind),
+                    more(with.before, without.before),
+                )
             });
         Place::Leak(at.collect())
     }

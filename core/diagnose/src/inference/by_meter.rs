@@ -221,7 +221,7 @@ fn joints(model: &Model<'_>, faults: &[usize]) -> Vec<(Joint, f64)> {
     if faults.iter().any(|f| is(f, ComponentKind::Connector)) {
         Joint::all(model.data.rates.connector_at_contact.value).to_vec()
     } else if faults.iter().any(to_case) {
-        Joint::SIDES.to_vec()
+        Joint::sides(model.data.rates.coil_case_at_power.value).to_vec()
     } else {
         vec![(Joint::default(), 1.0)]
     }

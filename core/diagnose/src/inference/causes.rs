@@ -94,7 +94,7 @@ impl Fault {
                 || both(|e| matches!(e, Effect::Blocks | Effect::Misrouted)))
     }
 
-    /// Whether vacuum does not get past it.
+    /// Whether no air gets past it.
     pub fn hides_what_is_behind(&self) -> bool {
         self.effects
             .iter()

@@ -23,7 +23,7 @@ impl Model<'_> {
             .map(|f| (*f, self.faults[*f].usual_size()))
             .collect();
         let world = self.world(&usual);
-        let pumped = |mount: &usize| air::pumped_against(world.of(Some(*mount)).leak);
+        let pumped = |mount: &usize| air::pumped_against(world.of(Some(*mount)).lets_in());
         Told {
             quiet,
             pumped: self.layout.mounts.iter().map(pumped).collect(),

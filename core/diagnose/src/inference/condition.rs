@@ -7,8 +7,8 @@ use crate::faults::{Command, Effect, Stuck};
 pub(crate) struct Condition {
     /// Leak from outside, std cm³/min at reference conditions.
     pub leak: f64,
-    /// An end is off the part that it belongs on.
-    pub end_off: bool,
+    /// What an end lets in that is off the part it belongs on, std cm³/min; nothing gets past it.
+    pub open_end: f64,
     /// Leak back towards the source's side while the source rests.
     pub back_leak: f64,
     /// Leak through a closed seat.
@@ -49,7 +49,7 @@ impl Default for Condition {
     fn default() -> Self {
         Self {
             leak: 0.0,
-            end_off: false,
+            open_end: 0.0,
             back_leak: 0.0,
             seat_leak: 0.0,
             vent_leak: 0.0,
@@ -72,14 +72,21 @@ impl Default for Condition {
 }
 
 impl Condition {
+    /// Everything that gets in from outside, std cm³/min.
+    pub fn lets_in(&self) -> f64 {
+        self.leak + self.open_end
+    }
+
+    /// Whether an end is off the part that it belongs on.
+    pub fn is_off(&self) -> bool {
+        self.open_end > 0.0
+    }
+
     /// Adds what a fault does. `size` is the value of its spread (a leak or a resistance), where it has one.
     pub fn suffer(&mut self, effect: &Effect, size: f64) {
         match effect {
             Effect::Leaks(_) | Effect::LeaksAtTimes(_) => self.leak += size,
-            Effect::EndOff(_) => {
-                self.leak += size;
-                self.end_off = true;
-            }
+            Effect::EndOff(_) => self.open_end += size,
             Effect::BackLeaks(_) => self.back_leak += size,
             Effect::SeatLeaks(_) => self.seat_leak += size,
             Effect::VentLeaks(_) => self.vent_leak += size,
@@ -118,7 +125,7 @@ pub(crate) struct Setting {
     pub joint: Joint,
 }
 
-/// Where in a connector a joint is bad: at the pin of the power wire or of the other one, where the halves meet or where
+/// Where an electric fault sits that can be on either side of the coil. In a connector: at the pin of the power wire or of the other one, where the halves meet or where
 /// the wire ends in its terminal. Only the latter shows with the connector off.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Default)]
 pub(crate) enum Joint {
@@ -135,8 +142,13 @@ impl Joint {
         matches!(self, Self::PowerContact | Self::PowerTerminal)
     }
 
-    /// Either side.
-    pub const SIDES: [(Self, f64); 2] = [(Self::PowerContact, 0.5), (Self::ControlContact, 0.5)];
+    /// Either side, with the probability of the power wire's.
+    pub fn sides(at_power: f64) -> [(Self, f64); 2] {
+        [
+            (Self::PowerContact, at_power),
+            (Self::ControlContact, 1.0 - at_power),
+        ]
+    }
 
     /// Every joint with its probability, a share `contact` of the bad ones being where the halves meet.
     pub fn all(contact: f64) -> [(Self, f64); 4] {

@@ -249,7 +249,7 @@ impl Model<'_> {
     /// What the pump sees, tester included, and which parts it reaches.
     pub(super) fn under_vacuum(&self, world: &World, scope: &HoldScope) -> (Trapped, Vec<bool>) {
         let sound = self.data.physics.sound_leak_std_cm3_min.value;
-        let mut leak = world.of(self.layout.tester).leak + sound;
+        let mut leak = world.of(self.layout.tester).lets_in() + sound;
         let (mut volume, mut variance) = (self.situation.instruments.pump_cm3, 0.0);
         let mut reached = vec![false; self.layout.down.len()];
         let mut todo = scope.entries.clone();
@@ -263,7 +263,7 @@ impl Model<'_> {
                 let own = self.layout.circuit.components[part].volume();
                 volume += own.value * 1e6;
                 variance += (own.u * 1e6).powi(2);
-                leak += sound + condition.leak + condition.back_leak + condition.seat_leak;
+                leak += sound + condition.lets_in() + condition.back_leak + condition.seat_leak;
                 leak += self.bleed(part, condition.vent_blocked);
                 if self.layout.kind(part) == ComponentKind::Valve
                     && condition.stuck == Some(crate::faults::Stuck::Open)

@@ -6,6 +6,7 @@ mod at_rest;
 mod at_work;
 mod atlas;
 mod bayes;
+mod by_gauge;
 mod by_hand;
 mod by_meter;
 mod by_touch;

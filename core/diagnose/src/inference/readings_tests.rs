@@ -154,6 +154,10 @@ fn a_coil_on_its_case_behind_the_winding_keeps_the_valve_on() {
     let answers = [("switch-over", off), ("control-pin", pin), ("control-wire", wire)];
     assert!(times("coil/to_ground", &answers[..2]) > 2.0);
     assert!(times("coil/to_ground", &answers) > 10.0 * times("control_wire/to_ground", &answers));
+    // With the connector off nothing closes the circuit; a chafed wire still does.
+    let across = json!({"volts": 13.9, "plugged_v": 13.9, "battery": 14.0});
+    let answers = [answers[0].clone(), ("valve-volts", across)];
+    assert!(times("coil/to_ground", &answers) < 0.2 * times("control_wire/to_ground", &answers));
 }
 
 /// A hose that is off brings nothing to a gauge behind it; where it came off the valve, a gauge on its own end shows all that the
@@ -175,9 +179,9 @@ fn a_gauge_on_a_hose_that_is_off_shows_all_or_nothing() {
         };
         ratio(&[source]) / ratio(&[])
     };
-    let before_the_check_valve = |gauge| of("two-mounts-one-valve", "inlet_hose/off", gauge);
-    assert!(before_the_check_valve(18.5) < 0.05);
-    assert!(before_the_check_valve(0.0) > 10.0 * before_the_check_valve(6.0));
+    let farther_up = |gauge| of("two-mounts-one-valve", "inlet_hose/off", gauge);
+    assert!(farther_up(18.5) < 0.05);
+    assert!(farther_up(0.0) > 10.0 * farther_up(6.0));
     let at_the_valve = |gauge| of("reservoir-on-tee", "valve_hose/off", gauge);
     assert!((0.3..0.8).contains(&at_the_valve(18.5)));
     assert!(at_the_valve(0.0) > 10.0 * at_the_valve(6.0));

@@ -254,7 +254,12 @@ fn plain(model: &Model<'_>, seen: &[Observation], faults: &[usize]) -> f64 {
     let sizes = |at: usize| -> Vec<(f64, f64, f64)> {
         match faults.get(at).map(|f| model.faults[*f].size()) {
             Some(Size::Leak(spread)) => {
+                let fault = &model.faults[faults[at]];
                 let points = Points::of_leak(spread, true);
+                if !fault.has_size_at_work() {
+                    let weights = points.sizes.iter().zip(&points.weights);
+                    return weights.map(|(s, w)| (*s, fault.usual_size(), *w)).collect();
+                }
                 let link = sizes::link(&points, model.data.physics.leak_at_work_times.0);
                 points
                     .sizes

@@ -13,8 +13,10 @@ use crate::{ComponentKind, EngineState, ValveRest};
 pub(crate) struct AtWork {
     /// Vacuum that reaches the valve's inlet, kPa.
     pub inlet: f64,
-    /// Vacuum at the end of the hose that leads there, once it is off the valve, kPa: more than that where it was off before.
+    /// Vacuum at the end of the hose that leads there, kPa, should that be the end that is off; else the same.
     pub hose_end: f64,
+    /// The hose behind the valve is off at one of its ends.
+    pub outlet_off: bool,
     /// Vacuum at the valve's outlet while the module may command it, kPa.
     pub on: f64,
     /// Vacuum that stays at the outlet when the command has ended, kPa.
@@ -27,10 +29,7 @@ pub(crate) struct AtWork {
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(super) struct LeaksAtWork {
     pub behind: f64,
-    /// None where nothing comes from the source.
-    pub before: Option<f64>,
-    /// An end of the hose that leads to it is off.
-    pub end_off: bool,
+    pub before: f64,
 }
 
 /// What the electric side does to one valve.
@@ -118,6 +117,7 @@ impl Model<'_> {
         AtWork {
             inlet,
             hose_end,
+            outlet_off: self.outlets_off(world, drive.valve).next().is_some(),
             on,
             off,
             vents: !valve.vent_blocked && !open(pull.kept_on),
@@ -130,8 +130,7 @@ impl Model<'_> {
             let valve = world.of(Some(drive.valve));
             LeaksAtWork {
                 behind: self.leak_behind(world, drive.valve) + valve.leak + valve.vent_leak,
-                before: self.before(world, drive).map(|(_, leak)| leak),
-                end_off: self.hose_off(world, drive),
+                before: self.before(world, drive).map_or(0.0, |(_, leak)| leak),
             }
         };
         self.layout.drives.iter().map(at).collect()
@@ -152,11 +151,18 @@ impl Model<'_> {
     /// Whether an end of the part that leads to a valve is off.
     fn hose_off(&self, world: &World, drive: &DriveParts) -> bool {
         let leads = self.layout.up[drive.valve].first().copied();
-        world.of(leads).end_off
+        world.of(leads).is_off()
     }
 
-    /// What the source makes, kPa, and what leaks in before the valve; nothing where the way is blocked, or open to the air. An
-    /// end that is off the hose at the valve itself doesn't count: it is to be pulled off.
+    /// What the parts first behind a valve let in whose ends are off, std cm³/min.
+    fn outlets_off<'w>(&'w self, world: &'w World, valve: usize) -> impl Iterator<Item = f64> + 'w {
+        let behind = self.layout.down[valve].iter();
+        let off = behind.map(|&part| &world.conditions[part]).filter(|c| c.is_off());
+        off.map(|condition| condition.open_end)
+    }
+
+    /// What the source makes, kPa, and what leaks in before the valve; nothing where the way is blocked, or open to the air. That
+    /// the hose at the valve itself is off doesn't count here.
     fn before(&self, world: &World, drive: &DriveParts) -> Option<(f64, f64)> {
         let (mut vacuum, mut at) = (self.source.0, drive.valve);
         let mut leak = 0.0;
@@ -166,17 +172,15 @@ impl Model<'_> {
             };
             let condition = world.of(Some(next));
             let at_valve = at == drive.valve;
-            if condition.blocks || condition.misrouted || (condition.end_off && !at_valve) {
+            if condition.blocks || condition.misrouted || (condition.is_off() && !at_valve) {
                 return None;
             }
             vacuum *= condition.source_share;
             // What hangs beside the way to the source, such as a reservoir.
-            if !condition.end_off {
-                leak += condition.leak;
-            }
+            leak += condition.leak;
             for &beside in self.layout.down[next].iter().filter(|&&n| n != at) {
                 if self.layout.kind(beside) != ComponentKind::Valve && !world.of(Some(beside)).blocks {
-                    leak += world.of(Some(beside)).leak + self.leak_behind(world, beside);
+                    leak += world.of(Some(beside)).lets_in() + self.leak_behind(world, beside);
                 }
             }
             at = next;
@@ -184,16 +188,14 @@ impl Model<'_> {
         Some((vacuum, leak))
     }
 
-    /// Vacuum behind a valve, kPa, where a spare hose from the source takes the valve's place.
+    /// Vacuum behind a valve, kPa, where a spare hose from the source takes the valve's place; it is put on an end that is off,
+    /// too.
     fn fed_directly(&self, world: &World, valve: usize) -> f64 {
         let share: f64 = world.conditions.iter().map(|c| c.source_share).product();
         let bore = self.data.physics.hose_bore_mm.value;
-        air::steady(
-            self.source.0 * share,
-            self.ambient,
-            bore,
-            self.leak_behind(world, valve),
-        )
+        let closed: f64 = self.outlets_off(world, valve).sum();
+        let leak = self.leak_behind(world, valve) - closed;
+        air::steady(self.source.0 * share, self.ambient, bore, leak)
     }
 
     /// What leaks in behind a component, as far as air gets there.
@@ -208,7 +210,7 @@ impl Model<'_> {
             if condition.blocks || parts == 0 || self.layout.kind(*part) == ComponentKind::Valve {
                 return 0.0;
             }
-            condition.leak
+            condition.lets_in()
                 + self.bleed(*part, condition.vent_blocked)
                 + self.leak_within(world, *part, parts - 1)
         };
@@ -242,10 +244,11 @@ impl Model<'_> {
             if condition.blocks {
                 break;
             }
+            let leads_on = !condition.misrouted && !condition.is_off();
             if next == valve {
-                return (!condition.misrouted, true);
+                return (leads_on, true);
             }
-            if condition.misrouted {
+            if !leads_on {
                 break;
             }
             at = next;
@@ -332,7 +335,7 @@ impl Behaviour {
         for at in [&self.idle, &self.in_gear, &self.out] {
             for (_, valve) in &at.valves {
                 look.extend([valve.inlet, valve.hose_end, valve.on, valve.off].map(|kpa| share(kpa / full)));
-                look.push(u16::from(valve.vents));
+                look.extend([valve.vents, valve.outlet_off].map(u16::from));
             }
             for mount in &at.mounts {
                 look.extend([share(mount.on), share(mount.off), share(mount.fed)]);
