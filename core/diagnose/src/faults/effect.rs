@@ -121,6 +121,15 @@ pub(crate) enum Command {
     Always,
 }
 
+/// Why a hold may show nothing of a leak that is there.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub(crate) enum Hides {
+    /// It leaks at times.
+    LooseEnd,
+    /// The tester takes the place of the end that is off.
+    EndOff,
+}
+
 impl Effect {
     /// The spread of sizes, where the effect has one.
     pub fn spread(&self) -> Option<Spread> {
@@ -171,9 +180,13 @@ impl Effect {
         )
     }
 
-    /// Whether a hold test of the part alone, or of more than it, may show nothing of a leak that is there.
-    pub fn hides_at_times(&self, alone: bool) -> bool {
-        matches!(self, Self::LeaksAtTimes(_)) || (alone && matches!(self, Self::EndOff(_)))
+    /// Why a hold test of the part alone, or of more than it, may show nothing of a leak that is there.
+    pub fn hides(&self, alone: bool) -> Option<Hides> {
+        match self {
+            Self::LeaksAtTimes(_) => Some(Hides::LooseEnd),
+            Self::EndOff(_) if alone => Some(Hides::EndOff),
+            _ => None,
+        }
     }
 
     /// Whether a hold test can show how much air it lets in.
@@ -189,7 +202,7 @@ impl Effect {
     }
 
     /// Whether it lets air in, more of it at work than at rest.
-    pub fn is_leak(&self) -> bool {
+    pub fn leaks_more_at_work(&self) -> bool {
         matches!(
             self,
             Self::Leaks(_)

@@ -2,7 +2,7 @@
 
 use serde::Deserialize;
 
-use super::Spread;
+use super::{Hides, Spread};
 
 /// A figure with its source.
 #[derive(Debug, Clone, Copy, Default, Deserialize)]
@@ -144,6 +144,21 @@ pub(crate) struct Rates {
     pub coil_case_at_power: Figure,
     /// The end of a hose that is off, beside a valve, is the one at the valve.
     pub end_off_at_valve: Figure,
+    /// A loose end leaks in one test.
+    pub loose_end_leaks: Figure,
+    /// An end that came off leaks on the tester's adapter, too.
+    pub end_off_leaks_alone: Figure,
+}
+
+impl Rates {
+    /// How often a hold sees a leak that it may not see.
+    pub fn leaks_although(&self, hides: Option<Hides>) -> f64 {
+        match hides {
+            Some(Hides::LooseEnd) => self.loose_end_leaks.value,
+            Some(Hides::EndOff) => self.end_off_leaks_alone.value,
+            None => 1.0,
+        }
+    }
 }
 
 /// Figures of the physics. Pressures in kPa, lengths in mm, times in s, leaks in std cm³/min.

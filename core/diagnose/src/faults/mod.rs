@@ -10,7 +10,7 @@ use std::sync::LazyLock;
 
 use serde::Deserialize;
 
-pub(crate) use effect::{Command, Effect, Spread, Stuck};
+pub(crate) use effect::{Command, Effect, Hides, Spread, Stuck};
 pub(crate) use figures::{Figure, Figures, Rates, Slips};
 pub use mode::{Care, Fix};
 pub(crate) use mode::{Mode, Outside};

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use super::complaint::symptom_number;
 use super::layout::Layout;
-use crate::faults::{Effect, FaultData, Fix, Spread};
+use crate::faults::{Effect, FaultData, Fix, Hides, Spread};
 use crate::{FaultId, LookState, TestKind};
 
 /// One thing that can be wrong.
@@ -37,7 +37,7 @@ pub(crate) struct Fault {
 pub(crate) enum Size {
     /// Nothing.
     Fixed,
-    /// A leak, which passes more at work than in a test at rest.
+    /// A leak.
     Leak(Spread),
     /// A resistance.
     Resistance(Spread),
@@ -50,9 +50,9 @@ impl Fault {
     pub fn size(&self) -> Size {
         let size = |e: &Effect| {
             e.spread().map(|s| match e {
-                _ if e.is_leak() => Size::Leak(s),
                 Effect::Series(_) => Size::Resistance(s),
-                _ => Size::Needle(s),
+                Effect::Drifts(_) | Effect::Sticks(_) => Size::Needle(s),
+                _ => Size::Leak(s),
             })
         };
         self.effects.iter().find_map(size).unwrap_or(Size::Fixed)
@@ -66,6 +66,11 @@ impl Fault {
         }
     }
 
+    /// Why a hold of its part alone, or of more than it, may show nothing of it.
+    pub fn hides(&self, alone: bool) -> Option<Hides> {
+        self.effects.iter().find_map(|e| e.hides(alone))
+    }
+
     /// Whether it changes what the electric side does.
     pub fn is_electric(&self) -> bool {
         self.effects.iter().any(Effect::is_electric)
@@ -74,7 +79,7 @@ impl Fault {
     /// Whether it is at work a leak and nothing else, into the circuit or past a seat: its size matters there.
     pub fn has_size_at_work(&self) -> bool {
         let mut at_work = self.effects.iter().filter(|e| e.shows_at_work()).peekable();
-        at_work.peek().is_some() && at_work.all(Effect::is_leak)
+        at_work.peek().is_some() && at_work.all(Effect::leaks_more_at_work)
     }
 
     /// Whether it is at work a leak into the circuit and nothing else.

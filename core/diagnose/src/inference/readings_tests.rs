@@ -199,3 +199,15 @@ fn vacuum_at_work_says_nothing_of_the_hand_pump() {
         assert!((leaks / dead - 1.0).abs() < 0.01, "{test}: {leaks}, {dead}");
     }
 }
+
+/// An adapter's cone seals most ends that came off: a hose that won't hold by itself, and was not seen to be off, is split.
+#[test]
+fn a_hose_that_fails_alone_is_rather_split_than_off() {
+    let answers = [
+        ("look", json!({})),
+        ("hold:front_hose", json!({"never_reached": 3, "unit": "inHg"})),
+    ];
+    let finding = given(&job("leaking front mount"), &answers);
+    assert!(p(&finding, "front_hose/leaks") > p(&finding, "front_hose/off"));
+    assert!(p(&finding, "front_hose/off") > 0.02);
+}

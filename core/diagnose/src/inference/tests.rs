@@ -302,9 +302,9 @@ fn plain(model: &Model<'_>, seen: &[Observation], faults: &[usize]) -> f64 {
         .iter()
         .map(|o| SignRow::new(model, o).of(model, faults))
         .sum();
-    let at_times = |f: &usize, o: &Observation| {
+    let hides = |f: &usize, o: &Observation| {
         let alone = o.scope.as_ref().is_some_and(HoldScope::is_one);
-        model.faults[*f].effects.iter().any(|e| e.hides_at_times(alone))
+        model.faults[*f].hides(alone)
     };
     let likelihood = |o: &Observation, sized: &[(usize, f64)], setting: Setting| {
         model.likelihood(o, &Case::new(&model.world(sized), setting))
@@ -313,11 +313,17 @@ fn plain(model: &Model<'_>, seen: &[Observation], faults: &[usize]) -> f64 {
         let sized: Vec<(usize, f64)> = faults.iter().copied().zip(sized).collect();
         let of = |o: &&Observation| {
             let with = likelihood(o, &sized, setting);
-            let steady: Vec<(usize, f64)> = sized.iter().copied().filter(|(f, _)| !at_times(f, o)).collect();
-            if depends_at_rest(o) && steady.len() < sized.len() {
-                0.5 * (with + likelihood(o, &steady, setting))
-            } else {
-                with
+            let steady: Vec<(usize, f64)> = sized
+                .iter()
+                .copied()
+                .filter(|(f, _)| hides(f, o).is_none())
+                .collect();
+            match sized.iter().find_map(|(f, _)| hides(f, o)) {
+                Some(hides) if depends_at_rest(o) => {
+                    let often = model.data.rates.leaks_although(Some(hides));
+                    often * with + (1.0 - often) * likelihood(o, &steady, setting)
+                }
+                _ => with,
             }
         };
         seen.iter().map(|o| of(o).ln()).sum()

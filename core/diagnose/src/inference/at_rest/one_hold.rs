@@ -10,8 +10,6 @@ use crate::inference::observation::{Observation, Seen};
 
 /// Decimal logarithms of leaks for which a hold is worked out, std cm³/min: first, steps of a decade, number.
 const LEAKS: (f64, f64, usize) = (-1.5, 24.0, 206);
-/// How often an end that leaks at times does so in a test.
-const AT_TIMES: f64 = 0.5;
 
 /// Faults that are no leaks, each with the bits of its size.
 type Shaping = Vec<(usize, u64)>;
@@ -38,8 +36,8 @@ struct Course {
     ln: Vec<f64>,
 }
 
-/// A leak that a hold sees, std cm³/min, and whether it leaks in some tests only.
-pub(super) type Leak = (f64, bool);
+/// A leak that a hold sees, std cm³/min, and how often it does.
+pub(super) type Leak = (f64, f64);
 
 impl Hold {
     pub fn new(seen: Observation) -> Self {
@@ -90,15 +88,15 @@ impl Hold {
 
     /// ln likelihood of what was seen, with what the pump sees besides, and these leaks.
     pub fn ln(&self, model: &Model<'_>, shape: &Shape, leaks: &[Leak]) -> f64 {
-        let always: f64 = leaks.iter().filter(|l| !l.1).map(|l| l.0).sum();
+        let always: f64 = leaks.iter().filter(|l| l.1 >= 1.0).map(|l| l.0).sum();
         let base = shape.base + always;
         let without = self.ln_at(model, shape.course, base);
-        let Some((leak, _)) = leaks.iter().find(|l| l.1) else {
+        let Some((leak, often)) = leaks.iter().find(|l| l.1 < 1.0) else {
             return without;
         };
         let with = self.ln_at(model, shape.course, base + leak);
         let top = with.max(without);
-        top + (AT_TIMES * (with - top).exp() + (1.0 - AT_TIMES) * (without - top).exp()).ln()
+        top + (often * (with - top).exp() + (1.0 - often) * (without - top).exp()).ln()
     }
 
     fn ln_at(&self, model: &Model<'_>, course: usize, leak: f64) -> f64 {

@@ -1,7 +1,7 @@
 //! How faults show in the holds of a job.
 
 use super::one_hold::{Hold, Shape};
-use crate::faults::{Effect, Stuck};
+use crate::faults::{Effect, Hides, Rates, Stuck};
 use crate::inference::causes::{Fault, Size};
 use crate::inference::model::Model;
 use crate::inference::sizes::LeakSizes;
@@ -38,8 +38,9 @@ pub(super) enum Role {
         spread: usize,
         /// Which holds see it.
         sees: HoldSet,
-        /// Which holds may not see it although it is there.
+        /// Which holds may not see it although it is there, and why.
         at_times: HoldSet,
+        hides: Option<Hides>,
         /// It also leaks at work.
         at_work: bool,
     },
@@ -55,9 +56,12 @@ impl Role {
         matches!(self, Self::Leak { sees, .. } if sees.contains(hold))
     }
 
-    /// Whether a hold sees it in some tests only.
-    pub fn at_times(&self, hold: usize) -> bool {
-        matches!(self, Self::Leak { at_times, .. } if at_times.contains(hold))
+    /// How often a hold sees it that sees it at all.
+    pub fn often(&self, rates: &Rates, hold: usize) -> f64 {
+        match self {
+            Self::Leak { at_times, hides, .. } if at_times.contains(hold) => rates.leaks_although(*hides),
+            _ => 1.0,
+        }
     }
 }
 
@@ -74,6 +78,7 @@ pub(super) enum Part {
         /// It is in the tester, which every hold has.
         in_tester: bool,
         at_times: HoldSet,
+        hides: Option<Hides>,
         at_work: bool,
     },
 }
@@ -89,15 +94,13 @@ impl Part {
             Size::Needle(_) if !holds.is_empty() => Self::Needle(number),
             Size::Leak(spread) => {
                 let shows = fault.effects.iter().any(Effect::shows_in_hold);
-                let hides = |hold: &&Hold| {
-                    let alone = hold.scope().is_one();
-                    fault.effects.iter().any(|e| e.hides_at_times(alone))
-                };
+                let hides = |hold: &Hold| fault.hides(hold.scope().is_one());
                 Self::Leak {
                     spread: leaks.spreads.iter().position(|s| *s == spread).unwrap_or(0),
                     at: fault.part.filter(|_| shows),
                     in_tester: fault.part == model.layout.tester,
-                    at_times: holds.iter().map(hides).collect(),
+                    at_times: holds.iter().map(|h| hides(h).is_some()).collect(),
+                    hides: holds.iter().find_map(|h| hides(h)),
                     at_work: fault.has_size_at_work(),
                 }
             }
@@ -121,6 +124,7 @@ impl Part {
                 at,
                 in_tester,
                 at_times,
+                hides,
                 at_work,
             } => {
                 let sees =
@@ -133,6 +137,7 @@ impl Part {
                     spread,
                     sees,
                     at_times,
+                    hides,
                     at_work,
                 }
             }

@@ -25,17 +25,21 @@ impl Holds<'_> {
         for (number, (hold, shape)) in self.holds.iter().copied().zip(shapes.iter()).enumerate() {
             if needles {
                 let shapes = self.needle_shapes(hold, roles, points);
-                joint.push(Together::new(hold, shapes, roles, number));
+                joint.push(Together::new(hold, shapes, self.leaks_of(roles, number)));
                 continue;
             }
             match (roles[0].seen_by(number), roles[1].seen_by(number)) {
-                (true, true) => joint.push(Together::new(hold, vec![Arc::clone(shape)], roles, number)),
+                (true, true) => joint.push(Together::new(
+                    hold,
+                    vec![Arc::clone(shape)],
+                    self.leaks_of(roles, number),
+                )),
                 (false, false) => constant += hold.ln(self.model, shape, &[]),
                 (first_sees, _) => {
                     let at = usize::from(!first_sees);
-                    let at_times = roles[at].at_times(number);
+                    let often = roles[at].often(&self.model.data.rates, number);
                     for (ln, size) in own[at].iter_mut().zip(&points[at].sizes) {
-                        *ln += hold.ln(self.model, shape, &[(*size, at_times)]);
+                        *ln += hold.ln(self.model, shape, &[(*size, often)]);
                     }
                 }
             }
@@ -62,6 +66,12 @@ impl Holds<'_> {
             rest,
             links: [first_link, second_link],
         }
+    }
+
+    /// Which of two faults let in air in a hold, and how often.
+    fn leaks_of(&self, roles: &[Role; 2], hold: usize) -> [Option<f64>; 2] {
+        let rates = &self.model.data.rates;
+        [0, 1].map(|n| roles[n].seen_by(hold).then(|| roles[n].often(rates, hold)))
     }
 
     /// What the pump sees for each pair of sizes, where at least one fault moves the needle.
@@ -97,13 +107,12 @@ struct Together<'m> {
     hold: &'m Hold,
     /// What the pump sees: one for all sizes, or one for each pair of them.
     shapes: Vec<Arc<Shape>>,
-    /// Which faults let in air here, and whether they do so in some tests only.
-    leaks: [Option<bool>; 2],
+    /// Which faults let in air here, and how often.
+    leaks: [Option<f64>; 2],
 }
 
 impl<'m> Together<'m> {
-    fn new(hold: &'m Hold, shapes: Vec<Arc<Shape>>, roles: &[Role; 2], number: usize) -> Self {
-        let leaks = [0, 1].map(|n| roles[n].seen_by(number).then(|| roles[n].at_times(number)));
+    fn new(hold: &'m Hold, shapes: Vec<Arc<Shape>>, leaks: [Option<f64>; 2]) -> Self {
         Self { hold, shapes, leaks }
     }
 
@@ -111,7 +120,7 @@ impl<'m> Together<'m> {
         let Some(shape) = self.shapes.get(pair).or(self.shapes.first()) else {
             return 0.0;
         };
-        let leak = |n: usize| self.leaks[n].map(|at_times| (sizes[n], at_times));
+        let leak = |n: usize| self.leaks[n].map(|often| (sizes[n], often));
         match [leak(0), leak(1)] {
             [Some(a), Some(b)] => self.hold.ln(model, shape, &[a, b]),
             [Some(leak), None] | [None, Some(leak)] => self.hold.ln(model, shape, &[leak]),
