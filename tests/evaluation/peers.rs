@@ -170,6 +170,7 @@ fn cut(network: &Network, draw: &mut Draw) -> Problem {
         connector_minutes: 0.5,
         enough: 0.95,
         explained: 0.5,
+        unexplained_worth: 0.0,
         wrong_minutes: 240.0,
         undecided_minutes: 0.0,
     }

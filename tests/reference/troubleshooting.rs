@@ -160,6 +160,7 @@ fn certain(p: &[f64], minutes: &[f64]) -> Problem {
         connector_minutes: 0.0,
         enough: 1.0 - 1e-9,
         explained: 0.5,
+        unexplained_worth: 0.0,
         wrong_minutes: 1e6,
         undecided_minutes: 0.0,
     }

@@ -209,7 +209,7 @@ fn wirings(model: &Model<'_>) -> Vec<(Setting, f64)> {
 }
 
 /// Where the connector can be bad, if it is, or the coil touch its case.
-fn joints(model: &Model<'_>, faults: &[usize]) -> Vec<(Joint, f64)> {
+pub(super) fn joints(model: &Model<'_>, faults: &[usize]) -> Vec<(Joint, f64)> {
     let is = |fault: &usize, kind: ComponentKind| {
         let part = model.faults[*fault].part;
         part.is_some_and(|part| model.layout.kind(part) == kind)

@@ -104,7 +104,7 @@ fn what_is_not_complained_of_speaks_too() {
 }
 
 /// A circuit of its template in a car that shakes at idle.
-fn shaking(template: &str) -> (Circuit, Situation) {
+pub(super) fn shaking(template: &str) -> (Circuit, Situation) {
     let situation = Situation {
         complaint: [Complaint::ShakeIdle].into(),
         ..Situation::default()
@@ -114,7 +114,7 @@ fn shaking(template: &str) -> (Circuit, Situation) {
 }
 
 /// An answer with its result.
-fn read(
+pub(super) fn read(
     circuit: &Circuit,
     situation: &Situation,
     test: &str,

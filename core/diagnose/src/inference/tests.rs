@@ -6,10 +6,12 @@ use serde_json::json;
 use super::at_rest::NEEDLE_POINTS;
 use super::bayes::log_sum;
 use super::by_hand::SignRow;
+use super::by_meter::joints;
 use super::causes::Size;
-use super::condition::Setting;
+use super::condition::{Joint, Setting};
 use super::hold::HoldScope;
 use super::hypotheses::hypotheses;
+use super::readings_tests::{read, shaking};
 use super::sizes::{self, Points};
 use super::{Case, Depends, Evaluated, Memory, Model, Observation, depends, is_by_hand, rank};
 use crate::finding::tests::{Job, jobs, sound_answers};
@@ -212,17 +214,44 @@ proptest! {
 /// An independent way: every size and setting on a plain grid, every reading looked at in the whole world of the cause.
 #[test]
 fn the_ranking_agrees_with_plain_enumeration() {
-    for name in ["leaking front mount", "open coil"] {
+    let played = |name: &str| {
         let job = job(name);
         let (readings, ..) = job.play(Policy::Guided);
+        (name.to_owned(), job.circuit, job.situation, readings)
+    };
+    let (circuit, situation) = shaking("reservoir-on-tee");
+    let answers = [
+        ("source", json!({"gauge": 18.5, "unit": "inHg"})),
+        ("delivered", json!({"gauge": 0.5, "unit": "inHg", "seconds": 2})),
+        (
+            "control-pin",
+            json!({"off_v": 13.8, "on_v": 0.4, "battery": 13.9}),
+        ),
+        ("hold:branch", hold(20.0)),
+    ];
+    let readings = answers
+        .map(|(test, answer)| read(&circuit, &situation, test, &answer))
+        .to_vec();
+    for (name, circuit, situation, readings) in [
+        played("leaking front mount"),
+        played("open coil"),
+        (
+            "no vacuum behind the valve".to_owned(),
+            circuit,
+            situation,
+            readings,
+        ),
+    ] {
         let readings: Vec<&Reading> = readings.iter().map(|(r, _)| r).collect();
-        let model = Model::new(&job.circuit, &job.situation);
+        let model = Model::new(&circuit, &situation);
         let seen = model.observe_all(&readings);
         let ranked = rank(&model, &mut Memory::default(), &seen);
         let reference = &ranked.causes[0];
         let base = plain(&model, &seen, &reference.faults);
         let mut compared = 0;
-        for cause in ranked.causes.iter().filter(|c| c.p > 1e-12).step_by(17).take(40) {
+        let likely = || ranked.causes.iter().filter(|c| c.p > 1e-12);
+        let alone = likely().filter(|c| c.faults.len() < 2);
+        for cause in alone.chain(likely().step_by(17).take(40)) {
             let by_hand = plain(&model, &seen, &cause.faults) - base;
             let prior = |c: &Evaluated| prior_ln(&model, &c.faults);
             let ours = (cause.p / reference.p).ln() - prior(cause) + prior(reference);
@@ -337,12 +366,15 @@ fn plain(model: &Model<'_>, seen: &[Observation], faults: &[usize]) -> f64 {
             entry[at] = if rest {
                 ln(&at_rest, sizes, Setting::default())
             } else {
-                log_sum(
-                    model
-                        .settings
-                        .iter()
-                        .map(|(s, p)| p.ln() + ln(&others, sizes, *s)),
-                )
+                let joints = joints(model, faults);
+                let wirings = model.settings.iter();
+                log_sum(wirings.flat_map(|(s, p)| {
+                    let of = |(joint, share): &(Joint, f64)| {
+                        let setting = Setting { joint: *joint, ..*s };
+                        (p * share).ln() + ln(&others, sizes, setting)
+                    };
+                    joints.iter().map(of).collect::<Vec<f64>>()
+                }))
             };
         }
         entry[at]

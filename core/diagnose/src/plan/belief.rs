@@ -36,7 +36,7 @@ pub(super) struct Belief {
 pub(super) struct Stand {
     /// The stop rule is met.
     pub ended: bool,
-    /// Probability that the best decision is right, and explains the complaint.
+    /// What the best decision is worth: the probability that it is right, taken in part where it does not explain the complaint.
     pub best: f64,
     /// What is open about the decision, bit.
     pub open: f64,
@@ -130,12 +130,14 @@ impl Numbers {
                 right[*decision].1 += if *explains { *p } else { 0.0 };
             }
         }
+        let worth =
+            |(p, explained): &(f64, f64)| explained + self.problem.unexplained_worth * (p - explained);
         let ended = right
             .iter()
             .any(|(p, explained)| *p >= self.problem.enough && *explained >= self.problem.explained * p);
         Stand {
             ended,
-            best: right.iter().map(|r| r.1).fold(0.0, f64::max),
+            best: right.iter().map(worth).fold(0.0, f64::max),
             open: of_group.into_iter().map(surprise).sum(),
         }
     }

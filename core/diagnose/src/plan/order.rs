@@ -19,6 +19,7 @@ pub(crate) struct PlanData {
     pub wrong_repair_minutes: f64,
     pub wrong_trial_minutes: f64,
     pub undecided_minutes: f64,
+    pub unexplained_worth: f64,
     pub look_again: LookAgain,
 }
 

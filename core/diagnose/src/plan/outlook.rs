@@ -98,6 +98,7 @@ impl Outlook {
                 situation.confidence
             },
             explained: SURELY_EXPLAINED,
+            unexplained_worth: data().unexplained_worth,
             wrong_minutes: data().wrong_trial_minutes,
             undecided_minutes: data().undecided_minutes,
         };

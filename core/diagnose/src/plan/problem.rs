@@ -6,7 +6,8 @@ use serde::{Deserialize, Serialize};
 ///
 /// One of the states is the case. Tests are done one after the other, each once, until one decision is right with a
 /// probability of at least `enough`. Whoever gives up before pays `wrong_minutes` times the probability that the best
-/// decision is wrong or does not explain the complaint, and `undecided_minutes`. Asked for is the least expected sum of minutes.
+/// decision is wrong (in part where it is right and does not explain the complaint), and `undecided_minutes`. Asked for is the
+/// least expected sum of minutes.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Problem {
     /// What can be the case.
@@ -23,6 +24,8 @@ pub struct Problem {
     pub enough: f64,
     /// Share of the states behind a decision that must explain the complaint before it ends the search, 0–1.
     pub explained: f64,
+    /// What a right decision that does not explain the complaint is worth beside one that does, 0–1.
+    pub unexplained_worth: f64,
     /// Minutes that a wrong decision costs.
     pub wrong_minutes: f64,
     /// Minutes that it costs to end without a decision, whatever it would be.

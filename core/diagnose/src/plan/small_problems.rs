@@ -80,6 +80,7 @@ fn problem(random: &mut Random) -> Problem {
         connector_minutes: 0.5,
         enough: 0.95,
         explained: 0.65,
+        unexplained_worth: 0.0,
         wrong_minutes: 120.0,
         undecided_minutes: 0.0,
     }
