@@ -125,8 +125,8 @@ pub(crate) struct Setting {
     pub joint: Joint,
 }
 
-/// Where an electric fault sits that can be on either side of the coil. In a connector: at the pin of the power wire or of the other one, where the halves meet or where
-/// the wire ends in its terminal. Only the latter shows with the connector off.
+/// Where an electric fault sits that can be on either side of the coil. In a connector: at the pin of the power wire or of the
+/// other one, where the halves meet or where the wire ends in its terminal. Only the latter shows with the connector off.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Default)]
 pub(crate) enum Joint {
     #[default]
