@@ -37,6 +37,8 @@ pub struct Record {
     /// A part was out of reach, or a tool was missing.
     pub hindered: bool,
     pub slipped: usize,
+    /// The tester was bad and was put right on the way.
+    pub mended: bool,
     pub guided: Verdict,
     pub guided_minutes: f64,
     pub tests: Vec<String>,
@@ -45,6 +47,8 @@ pub struct Record {
     pub oracle: Option<oracle::Opinion>,
     pub mounts: usize,
     pub thinking: Vec<Duration>,
+    /// Minutes to the end as they were said before a test, and as they were.
+    pub said: Vec<(f64, f64)>,
     pub refused: Option<String>,
 }
 
@@ -62,6 +66,7 @@ impl Record {
             can_run: scene.situation.engine.can_run,
             hindered: !scene.cannot.is_empty() || scene.situation.tools.is_some(),
             slipped: guided.slipped,
+            mended: job.ailments.iter().any(|a| guided.mended.contains(&a.fault.harm)),
             guided: Verdict::of(job, &guided),
             guided_minutes: guided.minutes,
             tests: guided
@@ -77,6 +82,7 @@ impl Record {
                 .of_kind(holdfast_diagnose::ComponentKind::Mount)
                 .count(),
             thinking: guided.thinking,
+            said: guided.said,
             refused: guided.refused,
         }
     }

@@ -71,8 +71,33 @@ pub fn print(records: &[Record]) {
         "right part, wrong mode where the oracle has the mode right",
         records.iter().filter(mode),
     );
+    knows_more(records);
     for r in records.iter().filter(|r| r.refused.is_some()) {
         println!("  refused: seed {} {:?}", r.seed, r.refused);
+    }
+}
+
+/// The jobs in which the oracle gives the faulty part most more than the core does: where their laws differ.
+fn knows_more(records: &[Record]) {
+    let more = |r: &Record| {
+        let oracle = r.oracle.as_ref()?;
+        Some((oracle.p_truth.max(1e-9) / r.guided.p_truth.max(1e-9)).ln())
+    };
+    let mut jobs: Vec<(f64, &Record)> = records.iter().filter_map(|r| Some((more(r)?, r))).collect();
+    jobs.sort_by(|a, b| b.0.total_cmp(&a.0));
+    let mean = jobs.iter().map(|(more, _)| more).sum::<f64>() / jobs.len().max(1) as f64;
+    println!("the oracle gives the faulty part more, in the mean by a factor of exp {mean:.3}; most more where:");
+    for (more, r) in jobs.iter().take(SHOWN / 2) {
+        println!(
+            "  exp {more:.2} to {:.3}: {}   {:?} {} {} [{}]\n      {}",
+            r.oracle.as_ref().map_or(0.0, |o| o.p_truth),
+            list(&r.truth),
+            r.stratum,
+            r.seed,
+            r.template,
+            r.tests.join(" "),
+            r.guided.ranking
+        );
     }
 }
 

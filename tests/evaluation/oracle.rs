@@ -25,10 +25,15 @@ pub struct Opinion {
     pub p: f64,
     /// Probability that it gives to the parts that the core named first.
     pub p_parts: f64,
+    /// Probability that it gives to the faulty part.
+    pub p_truth: f64,
 }
 
-/// Samples of what is hidden, for each fault.
+/// Samples of what is hidden, for each fault; at first so many, and all for those that are still worth it.
 const SAMPLES: usize = 400;
+const FIRST_SAMPLES: usize = 50;
+/// A fault less likely than the likeliest by this factor is not looked at more closely.
+const HOPELESS: f64 = 1e-6;
 
 /// One sample of what the oracle doesn't know; sizes are spread evenly over their distribution.
 fn sample(job: &Job, fault: Option<&Fault>, k: usize, of: usize) -> (Nature, Vec<Ailment>) {
@@ -53,11 +58,22 @@ pub fn opinion(job: &Job, run: &Run) -> Opinion {
     let faults = faults_of(&job.scene.circuit);
     let mut causes: Vec<(Option<&Fault>, f64)> = vec![(None, 1.0)];
     causes.extend(faults.iter().map(|f| (Some(f), f.weight)));
+    let weigh = |fault, rate: f64, samples| rate.ln() + ln_likelihood(job, run, fault, samples);
+    let most_of = |weighed: &[(Option<&Fault>, f64)]| {
+        let weights = weighed.iter().map(|(_, w)| *w);
+        weights.fold(f64::NEG_INFINITY, f64::max)
+    };
     let mut weighed: Vec<(Option<&Fault>, f64)> = causes
-        .into_iter()
-        .map(|(fault, rate)| (fault, rate.ln() + ln_likelihood(job, run, fault)))
+        .iter()
+        .map(|(fault, rate)| (*fault, weigh(*fault, *rate, FIRST_SAMPLES)))
         .collect();
-    let most = weighed.iter().map(|(_, w)| *w).fold(f64::NEG_INFINITY, f64::max);
+    let hopeless = most_of(&weighed) + HOPELESS.ln();
+    for ((fault, rate), (_, w)) in causes.iter().zip(&mut weighed) {
+        if *w > hopeless {
+            *w = weigh(*fault, *rate, SAMPLES);
+        }
+    }
+    let most = most_of(&weighed);
     let total: f64 = weighed.iter().map(|(_, w)| (w - most).exp()).sum();
     for (_, w) in &mut weighed {
         *w = (*w - most).exp() / total;
@@ -97,11 +113,11 @@ pub fn opinion(job: &Job, run: &Run) -> Opinion {
         said: cause.map_or_else(|| "nothing".to_owned(), |f| f.id.to_string()),
         p,
         p_parts: p_of(&named),
+        p_truth: p_of(&part(&truth)),
     }
 }
 
-fn ln_likelihood(job: &Job, run: &Run, fault: Option<&Fault>) -> f64 {
-    let of = SAMPLES;
+fn ln_likelihood(job: &Job, run: &Run, fault: Option<&Fault>, of: usize) -> f64 {
     let each = (0..of).map(|k| {
         let (nature, ailments) = sample(job, fault, k, of);
         let car = Car {
@@ -113,7 +129,14 @@ fn ln_likelihood(job: &Job, run: &Run, fault: Option<&Fault>) -> f64 {
         let readings: f64 = run
             .taken
             .iter()
-            .map(|t| ln_mass(&laws(&physics, &t.test, &t.seconds), &t.report))
+            .map(|t| {
+                let laws = if t.is_plain() {
+                    laws(&physics, &t.test, &t.seconds)
+                } else {
+                    t.laws(&car)
+                };
+                ln_mass(&laws, &t.report)
+            })
             .sum();
         readings + complaints::ln_mass(&physics, &job.scene.situation.complaint)
     });

@@ -153,6 +153,7 @@ fn cut(network: &Network, draw: &mut Draw) -> Problem {
         minutes: network.tests[*t].minutes,
         running: None,
         connected: None,
+        at_hot_parts: false,
         chances: network.tests[*t]
             .chances
             .iter()
@@ -161,13 +162,17 @@ fn cut(network: &Network, draw: &mut Draw) -> Problem {
     };
     Problem {
         states,
+        aside: Vec::new(),
         tests: tests.iter().map(trial).collect(),
         ready: Ready {
             running: false,
             connected: true,
+            hot_minutes: 0.0,
         },
         engine_minutes: 0.5,
         connector_minutes: 0.5,
+        heat_minutes: 0.5,
+        cools_minutes: 20.0,
         enough: 0.95,
         explained: 0.5,
         unexplained_worth: 0.0,

@@ -7,6 +7,7 @@ use holdfast_diagnose::{
     parse_answer, question,
 };
 
+use crate::ailments::Harm;
 use crate::jobs::Job;
 use crate::skipping;
 use crate::witness::{Taken, Witness};
@@ -29,8 +30,12 @@ pub struct Run {
     /// Tests that were asked for, done or not.
     pub asked: Vec<TestId>,
     pub slipped: usize,
+    /// What of the tester was put right on the way.
+    pub mended: Vec<Harm>,
     /// How long each choice of the next test took.
     pub thinking: Vec<Duration>,
+    /// Minutes to the end as they were said before a test, and as they were.
+    pub said: Vec<(f64, f64)>,
     /// A reading that the core refused; there should be none.
     pub refused: Option<String>,
 }
@@ -59,7 +64,9 @@ pub fn run(job: &Job, way: Way) -> Run {
         readings: Vec::new(),
         asked: Vec::new(),
         slipped: 0,
+        mended: Vec::new(),
         thinking: Vec::new(),
+        said: Vec::new(),
         refused: None,
     };
     while run.asked.len() < MOST_STEPS {
@@ -67,7 +74,16 @@ pub fn run(job: &Job, way: Way) -> Run {
         let next = reasoner.next(&readings, policy);
         run.thinking.push(start.elapsed());
         let (id, minutes) = match next {
-            Next::Test { id, minutes, .. } => (id, minutes),
+            Next::Test {
+                id,
+                minutes,
+                to_finding,
+                ..
+            } => {
+                // The minutes spent so far, until the end is known.
+                run.said.extend(to_finding.map(|said| (said, run.minutes)));
+                (id, minutes)
+            }
             Next::LookAgain { id, minutes, .. } => {
                 run.minutes += minutes;
                 if let Err(why) = look_again(job, &mut witness, &mut run.taken, &mut readings, &id) {
@@ -78,6 +94,9 @@ pub fn run(job: &Job, way: Way) -> Run {
             }
             Next::Stop { .. } => break,
         };
+        if run.asked.contains(&id) {
+            witness.mend_tester(id.kind);
+        }
         run.asked.push(id.clone());
         let skipped =
             way == Way::FixedSkipping && skipping::is_idle(circuit, &reasoner.outline(&readings), &id);
@@ -107,8 +126,12 @@ pub fn run(job: &Job, way: Way) -> Run {
             }
         }
     }
+    for (_, then) in &mut run.said {
+        *then = run.minutes - *then;
+    }
     run.finding = reasoner.outline(&readings);
     run.slipped = witness.slipped;
+    run.mended = witness.mended;
     run.readings = readings;
     run
 }

@@ -49,12 +49,14 @@ fn in_circuit(r: &Record) -> bool {
 
 fn is_sound(r: &Record) -> bool {
     let natural = r.stratum == Stratum::Natural && !in_circuit(r) && !has_bad_tester(r);
-    natural || r.stratum == Stratum::Sound
+    // With its tester put right, a car of that kind is a sound one like others.
+    natural || r.stratum == Stratum::Sound || (r.stratum == Stratum::Tester && r.mended)
 }
 
+/// The tester was bad to the end.
 fn has_bad_tester(r: &Record) -> bool {
-    r.truth
-        .iter()
+    let truth = || r.truth.iter();
+    !r.mended && truth()
         .any(|f| ["hand_pump", "multimeter"].contains(&f.component.as_str()))
 }
 
@@ -108,8 +110,8 @@ impl Figures {
             slip_right: Share::of(slips().map(|r| r.guided.p_parts_right)),
             slip_decided_right: Share::of(slips().filter(|r| r.guided.decided).map(|r| r.guided.parts_right)),
             sound_blamed: Share::of(all().filter(|r| is_sound(r)).map(|r| r.guided.blames)),
-            tester_blames: Share::of(testers("hand_pump").map(|r| r.guided.blames)),
-            meter_blames: Share::of(testers("multimeter").map(|r| r.guided.blames)),
+            tester_blames: Share::of(testers("hand_pump").map(|r| r.guided.blames && !r.mended)),
+            meter_blames: Share::of(testers("multimeter").map(|r| r.guided.blames && !r.mended)),
             oracle_parts: Share::of(asked().map(|(_, o)| o.parts_right)),
             core_parts: Share::of(asked().map(|(r, _)| r.guided.p_parts_right)),
             oracle_exact: Share::of(asked().map(|(_, o)| o.cause_right)),
@@ -200,6 +202,7 @@ pub fn print(records: &[Record]) {
     row("readings refused by the core", "0", f.refused.to_string());
     by_kind(records);
     calibration(records);
+    minutes_said(records);
     times(records);
 }
 
@@ -292,6 +295,23 @@ fn calibration(records: &[Record]) {
     println!("  first cause: said → happened");
     for bin in bins(&said) {
         println!("    {:.2} → {:.2}  ({} jobs)", bin.said, bin.happened, bin.count);
+    }
+}
+
+/// How the minutes to the end that are said before each test agree with those it takes.
+fn minutes_said(records: &[Record]) {
+    const STEP: f64 = 10.0;
+    const STEPS: usize = 7;
+    let mut of_step = vec![(0.0, 0.0, 0usize); STEPS];
+    let natural = records.iter().filter(|r| r.stratum == Stratum::Natural);
+    for (said, happened) in natural.flat_map(|r| &r.said) {
+        let step = &mut of_step[((said / STEP) as usize).min(STEPS - 1)];
+        *step = (step.0 + said, step.1 + happened, step.2 + 1);
+    }
+    println!("  minutes to the end, in the mean: said → happened");
+    for (said, happened, tests) in of_step.into_iter().filter(|step| step.2 > 0) {
+        let n = tests as f64;
+        println!("    {:.1} → {:.1}  ({tests} tests)", said / n, happened / n);
     }
 }
 

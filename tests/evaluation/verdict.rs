@@ -29,6 +29,8 @@ pub struct Verdict {
     /// Probability of all causes that ask for the same parts as the first.
     pub p_parts: f64,
     pub p_parts_right: bool,
+    /// Probability of all causes that ask for the faulty parts.
+    pub p_truth: f64,
 }
 
 /// What a short in the wiring or the coil breaks in turn.
@@ -86,13 +88,16 @@ impl Verdict {
         let first: Option<&Cause> = finding.causes.first();
         let said = first.map(|c| c.faults.clone()).unwrap_or_default();
         let first_parts = parts(job, &said);
-        let p_parts = finding
-            .causes
-            .iter()
-            .filter(|c| parts(job, &c.faults) == first_parts)
-            .map(|c| c.p)
-            .sum();
-        let whole: BTreeSet<FaultId> = job.truth().into_iter().collect();
+        let p_of = |wanted: &dyn Fn(&BTreeSet<ComponentId>) -> bool| -> f64 {
+            let causes = finding.causes.iter();
+            causes
+                .filter(|c| wanted(&parts(job, &c.faults)))
+                .map(|c| c.p)
+                .sum()
+        };
+        // A tester that was put right is none of the faults in the end.
+        let left = job.ailments.iter().filter(|a| !run.mended.contains(&a.fault.harm));
+        let whole: BTreeSet<FaultId> = left.map(|a| a.fault.id.clone()).collect();
         let said_set: BTreeSet<FaultId> = said.iter().cloned().collect();
         let cause_right = whole.is_subset(&said_set)
             && said_set
@@ -120,7 +125,8 @@ impl Verdict {
             rightly_inseparable: !finding.decided && among,
             blames: finding.decided && !named.is_empty(),
             p: first.map_or(0.0, |c| c.p),
-            p_parts,
+            p_parts: p_of(&|of| *of == first_parts),
+            p_truth: p_of(&same),
             p_parts_right: same(&first_parts),
             ranking: ranking(&finding.causes),
             said,

@@ -3,6 +3,8 @@
 use holdfast_diagnose::{Form, TestId, TestKind};
 use serde_json::{Map, Value, json};
 
+use crate::ailments::Harm;
+use crate::car::Car;
 use crate::draw::Draw;
 use crate::jobs::{Job, Stratum};
 use crate::law::{Branch, Datum, Report, Slip};
@@ -35,6 +37,10 @@ pub struct Taken {
     pub report: Report,
     pub slip: Option<Slip>,
     branch: usize,
+    /// How often the test had been done before.
+    time: u64,
+    /// What of the tester had been put right before.
+    mended: Vec<Harm>,
 }
 
 /// How slips happen in a job.
@@ -46,35 +52,49 @@ enum Slips {
 
 /// The person at the car of a job.
 pub struct Witness<'a> {
-    physics: Physics<'a, 'a>,
+    car: &'a Car<'a>,
     draw: Draw,
     slips: Slips,
     pub slipped: usize,
+    done: Vec<TestId>,
+    /// What of the tester has been put right.
+    pub mended: Vec<Harm>,
 }
 
 impl<'a> Witness<'a> {
-    pub fn of(job: &Job, car: &'a crate::car::Car<'a>) -> Self {
+    pub fn of(job: &Job, car: &'a Car<'a>) -> Self {
         let mut draw = Draw::of(job.seed, "readings");
         let slips = match job.stratum {
             Stratum::OneSlip => Slips::One(Some(draw.by_weight([1.0; 6]))),
             _ => Slips::AsTheyCome,
         };
         Self {
-            physics: Physics::of(car),
+            car,
             draw,
             slips,
             slipped: 0,
+            done: Vec::new(),
+            mended: Vec::new(),
         }
+    }
+
+    /// Puts the tester right that a test proves.
+    pub fn mend_tester(&mut self, proof: TestKind) {
+        self.mended.extend(match proof {
+            TestKind::HandPump => Some(Harm::TesterLeaks),
+            TestKind::ProveMeter => Some(Harm::MeterDead),
+            _ => None,
+        });
     }
 
     /// Does a test.
     pub fn take(&mut self, test: &TestId, seconds: &[f64]) -> Taken {
-        let laws = laws(&self.physics, test, seconds);
+        let time = self.done.iter().filter(|t| *t == test).count() as u64;
+        self.done.push(test.clone());
+        let car = found(self.car, time, &self.mended);
+        let laws = laws(&Physics::of(&car), test, seconds);
         // The same reading whatever was tested before it: a stream for each test.
-        let mut draw = self
-            .physics
-            .car
-            .each_time(&TestId::on(test.kind, format!("{test} read").as_str()));
+        let mut draw = car.each_time(&TestId::on(test.kind, format!("{test} read").as_str()));
         let branch = match &mut self.slips {
             Slips::AsTheyCome => draw.by_weight(laws.iter().map(|b| b.weight)),
             Slips::One(Some(0)) if laws.len() > 1 => {
@@ -101,6 +121,8 @@ impl<'a> Witness<'a> {
                 .collect(),
             slip: chosen.slip,
             branch,
+            time,
+            mended: self.mended.clone(),
         }
     }
 
@@ -109,7 +131,7 @@ impl<'a> Witness<'a> {
         if taken.slip.is_none() || !self.draw.happens(0.75) {
             return false;
         }
-        let laws = laws(&self.physics, &taken.test, &taken.seconds);
+        let laws = taken.laws(self.car);
         taken.report = laws[0]
             .fields
             .iter()
@@ -123,7 +145,7 @@ impl<'a> Witness<'a> {
     /// Watches a hold on to a later moment.
     pub fn watch_on(&mut self, taken: &mut Taken, second: f64) {
         taken.seconds.push(second);
-        let laws = laws(&self.physics, &taken.test, &taken.seconds);
+        let laws = taken.laws(self.car);
         let key = format!("r{}", taken.seconds.len() - 1);
         let Some((key, law)) = laws[taken.branch].fields.iter().find(|(k, _)| *k == key.as_str()) else {
             return;
@@ -147,10 +169,32 @@ pub fn drawn(physics: &Physics<'_, '_>, test: &TestId, seconds: &[f64], draw: &m
             .collect(),
         slip: chosen.slip,
         branch,
+        time: 0,
+        mended: Vec::new(),
     }
 }
 
+/// A car as a test finds it that was done so often before, with this of the tester put right.
+fn found<'c>(car: &Car<'c>, time: u64, mended: &[Harm]) -> Car<'c> {
+    let mut found = car.clone();
+    // What is drawn each time is drawn anew.
+    found.nature.seed = found.nature.seed.wrapping_add(time << 40);
+    found.ailments.retain(|a| !mended.contains(&a.fault.harm));
+    found
+}
+
 impl Taken {
+    /// The laws of its test on a car.
+    pub fn laws(&self, car: &Car<'_>) -> Vec<Branch> {
+        let found = found(car, self.time, &self.mended);
+        laws(&Physics::of(&found), &self.test, &self.seconds)
+    }
+
+    /// Whether it was taken for the first time, with the tester as it was at first.
+    pub fn is_plain(&self) -> bool {
+        self.time == 0 && self.mended.is_empty()
+    }
+
     fn number(&self, key: &str) -> Option<f64> {
         self.report.iter().find_map(|(k, datum)| match datum {
             Datum::Number(x) if k == key => Some(*x),

@@ -139,6 +139,7 @@ fn certain(p: &[f64], minutes: &[f64]) -> Problem {
                 explains: true,
             })
             .collect(),
+        aside: Vec::new(),
         tests: minutes
             .iter()
             .enumerate()
@@ -148,6 +149,7 @@ fn certain(p: &[f64], minutes: &[f64]) -> Problem {
                     minutes: *minutes,
                     running: None,
                     connected: None,
+                    at_hot_parts: false,
                     chances: vec![bad.iter().map(|b| 1.0 - b).collect(), bad],
                 }
             })
@@ -155,9 +157,12 @@ fn certain(p: &[f64], minutes: &[f64]) -> Problem {
         ready: Ready {
             running: false,
             connected: true,
+            hot_minutes: 0.0,
         },
         engine_minutes: 0.0,
         connector_minutes: 0.0,
+        heat_minutes: 0.5,
+        cools_minutes: 20.0,
         enough: 1.0 - 1e-9,
         explained: 0.5,
         unexplained_worth: 0.0,

@@ -262,6 +262,11 @@ impl JobView {
             .map(|((reading, result), behind)| (reading, result, behind))
     }
 
+    /// Whether a test is to be done next, for the first time or once more.
+    pub(crate) fn is_next(&self, test: &TestId) -> bool {
+        matches!(&self.next, Next::Test { id, .. } if id == test)
+    }
+
     /// The reading of an entry, as it was logged.
     pub(crate) fn logged(&self, entry: &str) -> Option<&holdfast_joblog::Reading> {
         let mut tests = self.log.tests.iter();

@@ -37,6 +37,11 @@ impl Reading {
         }
     }
 
+    /// Whether the test was done and anything was seen.
+    pub fn is_answered(&self) -> bool {
+        !matches!(self.answer, Answer::NotDone { .. } | Answer::NotAvailable)
+    }
+
     /// The number under a key, if there is one.
     pub fn number(&self, key: &str) -> Option<f64> {
         match self.value(key) {

@@ -85,13 +85,13 @@ fn play(policy: &str, files: &[PathBuf]) -> Vec<Value> {
 }
 
 /// The last step of a test.
-fn step<'a>(played: &'a Value, test: &str) -> &'a Value {
+fn step<'a>(file: &str, played: &'a Value, test: &str) -> &'a Value {
     let steps = played["steps"].as_array().unwrap();
     steps
         .iter()
         .rev()
         .find(|step| step["test"] == test)
-        .unwrap_or_else(|| panic!("{test} was not asked"))
+        .unwrap_or_else(|| panic!("{file}: {test} was not asked"))
 }
 
 fn check(file: &str, expected: &Value, played: &Value) {
@@ -126,7 +126,7 @@ fn check(file: &str, expected: &Value, played: &Value) {
             "steps" => {
                 for (test, outcome) in value.as_object().unwrap() {
                     assert_eq!(
-                        step(played, test)["result"]["outcome"],
+                        step(file, played, test)["result"]["outcome"],
                         *outcome,
                         "{file}: {test}"
                     );
@@ -135,7 +135,7 @@ fn check(file: &str, expected: &Value, played: &Value) {
             "watched" => {
                 for (test, seconds) in value.as_object().unwrap() {
                     assert_eq!(
-                        step(played, test)["result"]["seconds"],
+                        step(file, played, test)["result"]["seconds"],
                         seconds.as_f64().unwrap(),
                         "{file}: {test}"
                     );
@@ -237,7 +237,7 @@ fn the_textbook_asks_in_its_own_order() {
 #[test]
 fn at_2400_m_less_vacuum_is_asked_for() {
     let played = play("guided", &[folder().join("altitude-2400-m.json")]);
-    let target = step(&played[0], "hold:tee")["result"]["target_kpa"]
+    let target = step("altitude-2400-m.json", &played[0], "hold:tee")["result"]["target_kpa"]
         .as_f64()
         .unwrap();
     // Source: ISO 2533: 75.6 kPa at 2,400 m; 67.7 kPa of vacuum there would be 90 % of all there is.

@@ -169,6 +169,7 @@ fn needs(texts: &Texts, spec: &TestSpec, args: &Args) -> Vec<String> {
         window,
         fed: _,
         second_person,
+        at_hot_parts: _,
         connected,
     } = spec.needs;
     let engine = match engine {

@@ -99,6 +99,8 @@ pub struct Needs {
     pub fed: bool,
     /// A second person must sit in the car.
     pub second_person: bool,
+    /// Hands are at parts that the engine heats: it takes longer while they are hot.
+    pub at_hot_parts: bool,
     /// The valve's connector: plugged in, unplugged, or as the test's fields say.
     pub connected: Option<bool>,
 }

@@ -228,6 +228,16 @@ fn every_test_with_the_engine_on_warns_before_it_begins() {
 }
 
 #[test]
+fn whose_hands_are_at_hot_parts_is_told_so() {
+    for spec in Catalogue::standard().all_for(&contract()) {
+        let told = spec.cautions.iter().any(|c| c.id == "hot-parts" && c.at_step > 0);
+        if spec.needs.engine == EngineNeed::Off {
+            assert_eq!(spec.needs.at_hot_parts, told, "{}", spec.id);
+        }
+    }
+}
+
+#[test]
 fn a_missing_tool_or_engine_takes_its_tests_away() {
     let mut situation = Situation {
         tools: Some(BTreeSet::new()),

@@ -18,7 +18,7 @@ pub struct Cause {
 }
 
 /// From this probability on the tester's fault is the first thing to see to.
-const TESTER_IN_DOUBT: f64 = 0.5;
+pub(super) const TESTER_IN_DOUBT: f64 = 0.5;
 /// Causes less likely than this are not named at all.
 const NEVER: f64 = 1e-7;
 /// A second fault that has kept this share of its probability is not ruled out.

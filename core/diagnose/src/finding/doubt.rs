@@ -34,8 +34,13 @@ impl Reasoned<'_> {
     /// looking again is worth most.
     pub(super) fn doubt(&self, remedy: &Remedy, sure: f64, ending: bool) -> Option<Doubt> {
         let open = |number: &usize| {
-            let of = &self.observations[*number];
-            !of.looked_again && of.seen != Seen::Complaint
+            let (of, later) = (&self.observations[*number], &self.observations[number + 1..]);
+            let done_again = || {
+                later
+                    .iter()
+                    .any(|o| o.seen != Seen::Complaint && o.test == of.test)
+            };
+            !of.looked_again && of.seen != Seen::Complaint && !done_again()
         };
         let numbers = || (0..self.observations.len()).filter(open);
         let last = self

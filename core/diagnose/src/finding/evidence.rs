@@ -1,7 +1,7 @@
 //! What speaks for and against the first cause, by weight of evidence.
 
 use super::Reasoned;
-use crate::inference::{Evaluated, weigh};
+use crate::inference::{Evaluated, Observation, Seen, weigh};
 use crate::{Arg, Message, Reading, TestResult};
 
 /// Less than this factor is not worth a sentence.
@@ -14,9 +14,9 @@ const SENTENCES: usize = 3;
 impl Reasoned<'_> {
     /// The weightiest readings for and against what the first cause asks one to do.
     ///
-    /// A reading's weight is the factor by which it changes the odds of that, all other readings given (I. J. Good's
+    /// The weight of a test's readings is the factor by which they change the odds of that, all others given (I. J. Good's
     /// weight of evidence, from memory).
-    pub(super) fn evidence(&self, readings: &[(Reading, TestResult)]) -> (Vec<Message>, Vec<Message>) {
+    pub(super) fn evidence(&self, counted: &[&(Reading, TestResult)]) -> (Vec<Message>, Vec<Message>) {
         let Some((remedy, _)) = self.remedies().first() else {
             return (Vec::new(), Vec::new());
         };
@@ -30,26 +30,26 @@ impl Reasoned<'_> {
         };
         let now = odds(&self.posterior.causes);
         let mut weighed: Vec<(f64, Message)> = Vec::new();
-        for (number, observation) in self.observations.iter().enumerate() {
-            let mut others = self.observations.clone();
-            others.remove(number);
+        for (at, (reading, result)) in counted.iter().enumerate() {
+            let test = &reading.test;
+            let of_test = |o: &Observation| o.seen != Seen::Complaint && o.test == *test;
+            let is_last = counted[at + 1..].iter().all(|(r, _)| r.test != *test);
+            if !is_last || !self.observations.iter().any(of_test) {
+                continue;
+            }
+            let others = self.observations.iter().filter(|o| !of_test(o));
+            let others: Vec<Observation> = others.cloned().collect();
             let weight = now - odds(&weigh(&self.model, self.memory, &others, &self.posterior).causes);
             if !weight.is_finite() || weight.abs() < WORTH_SAYING.ln() {
                 continue;
             }
-            let Some((_, result)) = readings
-                .iter()
-                .find(|(r, _)| r.test == observation.test && !r.after_repair)
-            else {
-                continue;
-            };
             let id = if weight > 0.0 {
                 "evidence-for"
             } else {
                 "evidence-against"
             };
             let message = Message::new(id)
-                .with("test", Arg::Test(observation.test.clone()))
+                .with("test", Arg::Test(test.clone()))
                 .with(
                     "outcome",
                     Arg::Text(crate::MessageId::new(format!(

@@ -1,6 +1,7 @@
 //! What all readings say together: the ranked causes, whether that is enough, what to replace and what speaks for it.
 
 mod cause;
+mod counted;
 mod doubt;
 mod evidence;
 mod remedy;
@@ -13,6 +14,7 @@ use std::sync::Arc;
 use serde::Serialize;
 
 pub use cause::Cause;
+use counted::counted;
 pub(crate) use doubt::Doubt;
 pub(crate) use remedy::Remedy;
 pub use repair::{fix_for, retest_for};
@@ -20,7 +22,7 @@ pub(crate) use stop::{SURELY_EXPLAINED, Standing};
 
 use crate::inference::{Memory, Model, Observation, Posterior, rank};
 use crate::plan::Outlook;
-use crate::{Circuit, ComponentId, FaultId, Message, Reading, Situation, TestId, TestResult};
+use crate::{Circuit, ComponentId, FaultId, Message, Reading, Situation, TestId, TestKind, TestResult};
 
 /// What all readings say together. Serialized as the player's result shows it.
 #[derive(Debug, Clone, PartialEq, Default, Serialize)]
@@ -64,27 +66,23 @@ pub(crate) struct Reasoned<'a> {
 }
 
 impl<'a> Reasoned<'a> {
-    /// Draws the conclusions. Readings taken after a repair describe another car and don't count.
+    /// Draws the conclusions.
     pub fn new(
         circuit: &'a Circuit,
         situation: &'a Situation,
         readings: &[(Reading, TestResult)],
         memory: &'a mut Memory,
     ) -> Self {
-        let before: Vec<&Reading> = readings
-            .iter()
-            .map(|(r, _)| r)
-            .filter(|r| !r.after_repair)
-            .collect();
         let model = Model::new(circuit, situation);
-        let observations = model.observe_all(&before);
+        let counted: Vec<&Reading> = counted(&model, readings).into_iter().map(|(r, _)| r).collect();
+        let observations = model.observe_all(&counted);
         let posterior = rank(&model, memory, &observations);
         let again: Vec<Observation> = observations
             .iter()
             .map(|o| model.looked_again(o.clone()))
             .collect();
         memory.learn(&model, &again);
-        let tests = before.iter().map(|r| r.test.clone()).collect();
+        let tests = counted.iter().map(|r| r.test.clone()).collect();
         Self {
             model,
             tests,
@@ -94,6 +92,17 @@ impl<'a> Reasoned<'a> {
             standing: OnceCell::new(),
             remedies: OnceCell::new(),
             memory,
+        }
+    }
+}
+
+impl Reasoned<'_> {
+    /// Whether a test was not asked for yet, or can show more when it is done once more: a hold, set up anew.
+    pub(crate) fn can_be_next(&self, test: &TestId) -> bool {
+        match self.tests.iter().filter(|t| *t == test).count() {
+            0 => true,
+            1 => test.kind == TestKind::Hold && self.observations.iter().any(|o| o.test == *test),
+            _ => false,
         }
     }
 }
@@ -123,7 +132,7 @@ impl Reasoner {
 
     /// What all readings say together.
     ///
-    /// The order of the readings doesn't matter. Readings with `after_repair` are left out.
+    /// The order of the readings matters only where a test was done again. Readings with `after_repair` are left out.
     pub fn finding(&mut self, readings: &[(Reading, TestResult)]) -> Finding {
         let reasoned = self.reasoned(readings);
         reasoned.explained(readings)
@@ -157,7 +166,7 @@ impl Reasoned<'_> {
     /// What all readings say together.
     pub(crate) fn explained(&self, readings: &[(Reading, TestResult)]) -> Finding {
         let (speaks_for, speaks_against) = if self.standing().sure >= WORTH_EXPLAINING {
-            self.evidence(readings)
+            self.evidence(&counted(&self.model, readings))
         } else {
             (Vec::new(), Vec::new())
         };
@@ -189,6 +198,8 @@ impl Reasoned<'_> {
     }
 }
 
+#[cfg(test)]
+mod counted_tests;
 #[cfg(test)]
 mod doubt_tests;
 #[cfg(test)]

@@ -1,5 +1,7 @@
 //! When it is enough: one thing to do is sure, or nothing that can be tested would change what to do.
 
+use super::cause::TESTER_IN_DOUBT;
+use super::counted::proof_of;
 use super::{Doubt, Reasoned, Remedy};
 use crate::inference::{Case, Evaluated, Way};
 use crate::{Catalogue, Complaint, ComponentId, TestId};
@@ -21,6 +23,8 @@ pub(crate) struct Standing {
     pub inseparable: Vec<ComponentId>,
     /// All that is missing is a test that proves the tester: which.
     pub to_prove: Option<TestId>,
+    /// The tester was found bad: the test that proves it once it was put right.
+    pub to_mend: Option<TestId>,
     /// The reading to look at again before anything else.
     pub doubt: Option<Doubt>,
 }
@@ -58,8 +62,10 @@ impl Reasoned<'_> {
         } else {
             None
         };
-        let met = enough && explains && to_prove.is_none();
-        let exhausted = !met && to_prove.is_none() && !self.can_change();
+        let to_mend = self.to_mend_tester();
+        let proved = to_prove.is_none() && to_mend.is_none();
+        let met = enough && explains && proved;
+        let exhausted = !met && proved && !self.can_change();
         let doubt = self.doubt(&remedy, sure, met || exhausted);
         let settled = doubt.is_none();
         let ids = |parts: Vec<usize>| parts.into_iter().map(|n| self.id(n)).collect();
@@ -74,6 +80,7 @@ impl Reasoned<'_> {
             parts: ids(parts),
             exhausted,
             to_prove: to_prove.filter(|_| settled),
+            to_mend: to_mend.filter(|_| settled),
             doubt,
             remedy,
             sure,
@@ -94,6 +101,24 @@ impl Reasoned<'_> {
             let test = TestId::of(kind);
             let open = offered.iter().any(|spec| spec.id == test) && !self.tests.contains(&test);
             open.then_some(test)
+        })
+    }
+
+    /// The test that proves a tester anew which was found bad: it is put right before more is read with it, and nothing is
+    /// decided before. None where nobody can, or it was tried.
+    fn to_mend_tester(&self) -> Option<TestId> {
+        let is_bad = |fault: &usize| {
+            let with = self.posterior.causes.iter().filter(|c| c.faults.contains(fault));
+            with.map(|c| c.p).sum::<f64>() >= TESTER_IN_DOUBT
+        };
+        let offered = Catalogue::standard().tests_for(self.model.layout.circuit, self.model.situation);
+        let mut faults = 0..self.model.faults.len();
+        faults.find_map(|fault| {
+            let test = TestId::of(proof_of(&self.model, fault)?);
+            let asked = self.tests.iter().filter(|t| **t == test).count();
+            let is_done = self.observations.iter().any(|o| o.test == test);
+            let can_be = is_done && asked == 1 && offered.iter().any(|spec| spec.id == test);
+            (can_be && is_bad(&fault)).then_some(test)
         })
     }
 

@@ -340,20 +340,25 @@ fn plain(model: &Model<'_>, seen: &[Observation], faults: &[usize]) -> f64 {
     };
     let ln = |seen: &[&Observation], sized: [f64; 2], setting: Setting| -> f64 {
         let sized: Vec<(usize, f64)> = faults.iter().copied().zip(sized).collect();
-        let of = |o: &&Observation| {
-            let with = likelihood(o, &sized, setting);
-            let steady: Vec<(usize, f64)> = sized
-                .iter()
-                .copied()
-                .filter(|(f, _)| hides(f, o).is_none())
-                .collect();
-            match sized.iter().find_map(|(f, _)| hides(f, o)) {
-                Some(hides) if depends_at_rest(o) => {
-                    let often = model.data.rates.leaks_although(Some(hides));
-                    often * with + (1.0 - often) * likelihood(o, &steady, setting)
+        // Each fault shows or hides by itself.
+        let of = |o: &&Observation| -> f64 {
+            let shows = |fault: &(usize, f64)| match hides(&fault.0, o) {
+                Some(hides) if depends_at_rest(o) => model.data.rates.leaks_although(Some(hides)),
+                _ => 1.0,
+            };
+            let each = (0..1u32 << sized.len()).map(|which| {
+                let is_in = |n: usize| which >> n & 1 == 1;
+                let share = |(n, f): (usize, &(usize, f64))| if is_in(n) { shows(f) } else { 1.0 - shows(f) };
+                let share: f64 = sized.iter().enumerate().map(share).product();
+                let shown = sized.iter().enumerate().filter(|(n, _)| is_in(*n));
+                let shown: Vec<(usize, f64)> = shown.map(|(_, f)| *f).collect();
+                if share > 0.0 {
+                    share * likelihood(o, &shown, setting)
+                } else {
+                    0.0
                 }
-                _ => with,
-            }
+            });
+            each.sum()
         };
         seen.iter().map(|o| of(o).ln()).sum()
     };

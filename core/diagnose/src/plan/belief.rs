@@ -3,8 +3,8 @@
 use super::problem::{Problem, Ready};
 use super::table::{Group, Table, surprise};
 
-/// A state less likely than this, beside the others, is forgotten.
-const FORGOTTEN: f64 = 1e-3;
+/// A state less likely than this is not followed further: it only counts.
+const NOT_FOLLOWED: f64 = 1e-3;
 /// A problem laid out for many sums: states of one group side by side, outcomes in blocks.
 ///
 /// A group is what a test has to tell apart: the states that one decision is right for. Where several are, the one that is
@@ -18,16 +18,28 @@ pub(super) struct Numbers {
     groups: usize,
     /// The class of each state of `order`: same decisions right, same answer to whether it explains the complaint.
     class: Vec<usize>,
-    /// For each class its decisions and whether it explains.
-    classes: Vec<(Vec<usize>, bool)>,
+    /// For each class its decisions, whether it explains, and its group.
+    classes: Vec<Class>,
     decisions: usize,
     tables: Vec<Table>,
+    /// Probability of the states that only count, by class.
+    aside: Vec<f64>,
 }
 
-/// The states still possible, by their places in the order of groups, and their probabilities.
+/// States that ask for the same.
+#[derive(Debug)]
+struct Class {
+    right: Vec<usize>,
+    explains: bool,
+    group: usize,
+}
+
+/// The states still followed, by their places in the order of groups, with their probabilities, and those that only count.
 #[derive(Debug, Clone)]
 pub(super) struct Belief {
     states: Vec<(usize, f64)>,
+    /// By class.
+    aside: Vec<f64>,
     pub ready: Ready,
 }
 
@@ -43,7 +55,7 @@ pub(super) struct Stand {
 }
 
 impl Belief {
-    /// How many states are still possible.
+    /// How many states are still followed.
     pub fn size(&self) -> usize {
         self.states.len()
     }
@@ -51,47 +63,47 @@ impl Belief {
 
 impl Numbers {
     pub fn new(problem: Problem) -> Self {
-        let mut classes: Vec<(Vec<usize>, bool)> = Vec::new();
-        let of_state: Vec<usize> = problem
-            .states
-            .iter()
+        let counted = || problem.states.iter().chain(&problem.aside);
+        let decisions = counted().flat_map(|s| &s.right).max().map_or(0, |d| d + 1);
+        let mut often = vec![0.0; decisions];
+        for state in counted() {
+            state.right.iter().for_each(|d| often[*d] += state.p);
+        }
+        let mut groups: Vec<(Option<usize>, bool)> = Vec::new();
+        let mut group_of = |right: &[usize], explains: bool| {
+            let often = |a: &usize, b: &usize| often[*a].total_cmp(&often[*b]).then(b.cmp(a));
+            let own = (right.iter().copied().max_by(often), explains);
+            groups.iter().position(|g| *g == own).unwrap_or_else(|| {
+                groups.push(own);
+                groups.len() - 1
+            })
+        };
+        let mut classes: Vec<Class> = Vec::new();
+        let class_of: Vec<usize> = counted()
             .map(|state| {
                 let mut right = state.right.clone();
                 right.sort_unstable();
-                let own = (right, state.explains);
-                classes.iter().position(|c| *c == own).unwrap_or_else(|| {
-                    classes.push(own);
+                let same = |c: &Class| c.right == right && c.explains == state.explains;
+                classes.iter().position(same).unwrap_or_else(|| {
+                    classes.push(Class {
+                        group: group_of(&right, state.explains),
+                        explains: state.explains,
+                        right,
+                    });
                     classes.len() - 1
                 })
             })
             .collect();
-        let decisions = classes.iter().flat_map(|c| &c.0).max().map_or(0, |d| d + 1);
-        let mut often = vec![0.0; decisions];
-        for state in &problem.states {
-            state.right.iter().for_each(|d| often[*d] += state.p);
-        }
-        let mut groups: Vec<(Option<usize>, bool)> = Vec::new();
-        let group_of: Vec<usize> = problem
-            .states
-            .iter()
-            .map(|state| {
-                let most = state
-                    .right
-                    .iter()
-                    .copied()
-                    .max_by(|a, b| often[*a].total_cmp(&often[*b]).then(b.cmp(a)));
-                let own = (most, state.explains);
-                groups.iter().position(|g| *g == own).unwrap_or_else(|| {
-                    groups.push(own);
-                    groups.len() - 1
-                })
-            })
-            .collect();
+        let group = |state: &usize| classes[class_of[*state]].group;
         let mut order: Vec<usize> = (0..problem.states.len()).collect();
-        order.sort_by_key(|s| group_of[*s]);
+        order.sort_by_key(group);
+        let mut aside = vec![0.0; classes.len()];
+        for (state, class) in problem.aside.iter().zip(&class_of[problem.states.len()..]) {
+            aside[*class] += state.p;
+        }
         Self {
-            class: order.iter().map(|s| of_state[*s]).collect(),
-            group: order.iter().map(|s| group_of[*s]).collect(),
+            class: order.iter().map(|s| class_of[*s]).collect(),
+            group: order.iter().map(group).collect(),
             groups: groups.len(),
             decisions,
             classes,
@@ -100,6 +112,7 @@ impl Numbers {
                 .iter()
                 .map(|t| Table::new(&t.chances, &order))
                 .collect(),
+            aside,
             order,
             problem,
         }
@@ -108,26 +121,26 @@ impl Numbers {
     /// What is believed at first.
     pub fn prior(&self) -> Belief {
         let p = |at: usize| self.problem.states[self.order[at]].p;
-        let total: f64 = (0..self.order.len()).map(p).sum();
         let possible = (0..self.order.len()).filter(|at| p(*at) > 0.0);
         Belief {
-            states: possible.map(|at| (at, p(at) / total)).collect(),
+            states: possible.map(|at| (at, p(at))).collect(),
+            aside: self.aside.clone(),
             ready: self.problem.ready,
         }
     }
 
     pub fn stand(&self, belief: &Belief) -> Stand {
-        let mut of_class = vec![0.0; self.classes.len()];
-        let mut of_group = vec![0.0; self.groups];
+        let mut of_class = belief.aside.clone();
         for (state, p) in &belief.states {
             of_class[self.class[*state]] += p;
-            of_group[self.group[*state]] += p;
         }
+        let mut of_group = vec![0.0; self.groups];
         let mut right = vec![(0.0, 0.0); self.decisions];
-        for ((decisions, explains), p) in self.classes.iter().zip(&of_class).filter(|(_, p)| **p > 0.0) {
-            for decision in decisions {
+        for (class, p) in self.classes.iter().zip(&of_class).filter(|(_, p)| **p > 0.0) {
+            of_group[class.group] += p;
+            for decision in &class.right {
                 right[*decision].0 += p;
-                right[*decision].1 += if *explains { *p } else { 0.0 };
+                right[*decision].1 += if class.explains { *p } else { 0.0 };
             }
         }
         let worth =
@@ -171,16 +184,23 @@ impl Numbers {
 
     /// What is believed after each outcome of a test, with the outcome's chance.
     pub fn after(&self, belief: &Belief, test: usize) -> Vec<(f64, Belief)> {
-        let ready = belief.ready.after(&self.problem.tests[test]);
+        let ready = self.problem.after(belief.ready, &self.problem.tests[test]);
         let table = &self.tables[test];
+        let followed: f64 = belief.states.iter().map(|(_, p)| p).sum();
         let after = |outcome: usize| {
             let joint = |(state, p): &(usize, f64)| (*state, p * table.chance(*state, outcome));
             let mut states: Vec<(usize, f64)> = belief.states.iter().map(joint).collect();
-            let chance: f64 = states.iter().map(|(_, joint)| joint).sum();
-            states.retain(|(_, joint)| *joint > FORGOTTEN * chance);
-            let kept: f64 = states.iter().map(|(_, joint)| joint).sum();
-            states.iter_mut().for_each(|(_, p)| *p /= kept);
-            (chance, Belief { states, ready })
+            let chance = states.iter().map(|(_, joint)| joint).sum::<f64>() / followed;
+            let mut aside = belief.aside.clone();
+            states.retain_mut(|(state, p)| {
+                *p /= chance;
+                let follow = *p > NOT_FOLLOWED;
+                if !follow && *p > 0.0 {
+                    aside[self.class[*state]] += *p;
+                }
+                follow
+            });
+            (chance, Belief { states, aside, ready })
         };
         (0..self.problem.tests[test].chances.len())
             .map(after)

@@ -50,10 +50,14 @@ impl Imagined {
         })
     }
 
-    /// Whether two ways show nearly the same: no chance differs by more than `most`.
-    pub fn alike(&self, a: usize, b: usize, most: f64) -> bool {
+    /// By how much the chance of an outcome differs at most between two ways.
+    pub fn apart(&self, a: usize, b: usize) -> f64 {
         let (a, b) = (self.kinds[a], self.kinds[b]);
-        a == b || self.chances.iter().all(|row| (row[a] - row[b]).abs() <= most)
+        if a == b {
+            return 0.0;
+        }
+        let of_row = |row: &Vec<f64>| (row[a] - row[b]).abs();
+        self.chances.iter().map(of_row).fold(0.0, f64::max)
     }
 }
 

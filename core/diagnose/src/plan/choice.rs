@@ -58,10 +58,14 @@ impl Reasoned<'_> {
 
     /// The test with which the finding is nearest; none if no test is worth doing.
     pub(super) fn best(&self) -> Option<Choice> {
-        let outlook = self.outlook();
-        if let Some(test) = &self.standing().to_prove {
-            return self.proof(test);
+        let standing = self.standing();
+        if let Some(test) = &standing.to_mend {
+            return self.proof(test, "why-mends", data().mend_tester_minutes);
         }
+        if let Some(test) = &standing.to_prove {
+            return self.proof(test, "why-proves", 0.0);
+        }
+        let outlook = self.outlook();
         let planned = outlook.choice()?;
         let spec: &TestSpec = outlook.specs.get(planned.test)?;
         let minutes = outlook.minutes(outlook.problem().ready, spec);
@@ -80,13 +84,13 @@ impl Reasoned<'_> {
         spec.map_or(0.0, |spec| self.outlook().minutes(ready(self, &specs), spec))
     }
 
-    /// The test that proves the tester before its readings condemn a part.
-    fn proof(&self, test: &TestId) -> Option<Choice> {
+    /// The test that proves the tester, and what has to be done to it before.
+    fn proof(&self, test: &TestId, why: &'static str, before: f64) -> Option<Choice> {
         let model = &self.model;
         let specs = Catalogue::standard().tests_for(model.layout.circuit, model.situation);
         let spec = specs.iter().find(|s| s.id == *test)?;
-        let minutes = self.outlook().minutes(ready(self, &specs), spec);
-        let why = Message::new("why-proves")
+        let minutes = before + self.outlook().minutes(ready(self, &specs), spec);
+        let why = Message::new(why)
             .with("test", Arg::Test(test.clone()))
             .with("minutes", Arg::Minutes(minutes));
         Some(Choice {
@@ -105,7 +109,9 @@ impl Reasoned<'_> {
                 .with("minutes", Arg::Minutes(minutes))
                 .with("count", Arg::Count(i64::try_from(suspects).unwrap_or(i64::MAX)))
         };
-        if planned.ends >= ENDS {
+        if self.tests.contains(test) {
+            message("why-again").with("finding", Arg::Minutes(planned.minutes))
+        } else if planned.ends >= ENDS {
             message("why-ends").with("chance", Arg::Percent(planned.ends))
         } else {
             let share = planned.bits / self.outlook().open_bits();

@@ -3,6 +3,7 @@
 use std::borrow::Cow;
 use std::cell::OnceCell;
 
+use super::problem::State;
 use crate::Complaint;
 use crate::finding::{Reasoned, Remedy};
 use crate::inference::{Case, Evaluated, Model, Way, World};
@@ -18,8 +19,8 @@ const EXPLAINED: f64 = 0.5;
 pub(super) struct InPlay<'r> {
     pub causes: Vec<CauseInPlay<'r>>,
     pub ways: Vec<WayInPlay>,
-    /// Probability that one of these causes is the case.
-    pub covered: f64,
+    /// What each decision is right with when none of these causes is the case, by its number.
+    left_out: Vec<f64>,
 }
 
 /// A cause in play.
@@ -33,7 +34,7 @@ pub(super) struct CauseInPlay<'r> {
 pub(super) struct WayInPlay {
     /// The cause's place among those in play.
     pub cause: usize,
-    /// Its probability; those of all ways sum to 1.
+    /// Its probability.
     pub p: f64,
     pub way: Way,
     pub at_work: Case<'static>,
@@ -48,6 +49,17 @@ impl InPlay<'_> {
         way.at_rest
             .get_or_init(|| self.causes[way.cause].cause.world(model, way.way.at_rest))
     }
+
+    /// The causes that are left out, as far as one of the decisions is right under them. Whether they explain a complaint was
+    /// not worked out; it is taken as so.
+    pub fn left_out(&self) -> impl Iterator<Item = State> {
+        let state = |(decision, p): (usize, &f64)| State {
+            p: *p,
+            right: vec![decision],
+            explains: true,
+        };
+        self.left_out.iter().enumerate().map(state)
+    }
 }
 
 /// The causes in play.
@@ -55,14 +67,15 @@ pub(super) fn in_play<'r>(reasoned: &'r Reasoned<'_>) -> InPlay<'r> {
     let mut in_play = InPlay {
         causes: Vec::new(),
         ways: Vec::new(),
-        covered: 0.0,
+        left_out: Vec::new(),
     };
+    let mut covered = 0.0;
     let mut decisions: Vec<Remedy> = Vec::new();
     for cause in reasoned.posterior.causes.iter().filter(|c| !c.ways.is_empty()) {
-        if in_play.covered > 1.0 - LEFT_OUT || in_play.causes.len() >= CAUSES {
+        if covered > 1.0 - LEFT_OUT || in_play.causes.len() >= CAUSES {
             break;
         }
-        in_play.covered += cause.p;
+        covered += cause.p;
         let remedies = reasoned.remedies_of(cause);
         let nothing = remedies.contains(&Remedy::Nothing);
         let right = remedies
@@ -79,8 +92,13 @@ pub(super) fn in_play<'r>(reasoned: &'r Reasoned<'_>) -> InPlay<'r> {
         in_play.causes.push(CauseInPlay { cause, right });
         in_play.ways.extend(ways);
     }
-    let covered = in_play.covered;
-    in_play.ways.iter_mut().for_each(|way| way.p /= covered);
+    let right = |(number, remedy): (usize, &Remedy)| {
+        let all = reasoned.remedies().iter().find(|(r, _)| r == remedy);
+        let counted = in_play.causes.iter().filter(|c| c.right.contains(&number));
+        let counted: f64 = counted.map(|c| c.cause.p).sum();
+        (all.map_or(0.0, |(_, p)| *p) - counted).max(0.0)
+    };
+    in_play.left_out = decisions.iter().enumerate().map(right).collect();
     in_play
 }
 

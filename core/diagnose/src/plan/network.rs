@@ -44,8 +44,10 @@ pub fn discretised(circuit: &Circuit, situation: &Situation) -> Network {
     };
     let names = outlook.states.iter().enumerate().map(name);
     let tests = outlook.specs.iter().zip(&outlook.problem().tests);
+    let states = &outlook.problem().states;
+    let followed: f64 = states.iter().map(|s| s.p).sum();
     Network {
-        causes: names.zip(outlook.problem().states.iter().map(|s| s.p)).collect(),
+        causes: names.zip(states.iter().map(|s| s.p / followed)).collect(),
         tests: tests
             .map(|(spec, trial)| NetworkTest {
                 test: spec.id.clone(),

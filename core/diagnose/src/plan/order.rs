@@ -16,10 +16,12 @@ pub(crate) struct PlanData {
     _source: String,
     textbook: Vec<Entry>,
     pub change_minutes: ChangeMinutes,
+    pub cools_minutes: f64,
     pub wrong_repair_minutes: f64,
     pub wrong_trial_minutes: f64,
     pub undecided_minutes: f64,
     pub unexplained_worth: f64,
+    pub mend_tester_minutes: f64,
     pub look_again: LookAgain,
 }
 
@@ -57,6 +59,8 @@ pub(crate) struct LookAgain {
 pub(crate) struct ChangeMinutes {
     pub engine: f64,
     pub connector: f64,
+    /// Gloves on, what burns covered.
+    pub heat: f64,
 }
 
 /// The plan's data. The file is part of the program, and a test reads it.

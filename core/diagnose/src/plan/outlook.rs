@@ -14,14 +14,10 @@ use crate::finding::{Reasoned, SURELY_EXPLAINED};
 use crate::inference::{Observation, Seen};
 use crate::{Catalogue, EngineNeed, EngineState, TestId, TestSpec};
 
-/// States that are kept at most.
+/// States that are followed at most.
 const STATES: usize = 90;
 /// A test that tells less, bit, can no longer change what to do.
 pub(super) const CHANGES_NOTHING: f64 = 0.008;
-/// Probability of the causes in play from which on the rest counts against every decision.
-const NEARLY_ALL: f64 = 0.98;
-/// Nothing has to be surer for that.
-const SUREST: f64 = 0.99;
 /// Ways whose chances differ by no more are one state.
 const ALIKE: f64 = 0.1;
 
@@ -49,10 +45,7 @@ impl Outlook {
         let in_play = in_play(reasoned);
         let sorted = Sorted::new(model, &in_play);
         let (mut left, mut imagined) = (Vec::new(), Vec::new());
-        for spec in specs
-            .into_iter()
-            .filter(|spec| !reasoned.tests.contains(&spec.id))
-        {
+        for spec in specs.into_iter().filter(|spec| reasoned.can_be_next(&spec.id)) {
             let outcomes = Outcomes::of(model, &in_play, &sorted, &spec.id);
             let of_test = Imagined::new(model, &in_play, &sorted, &outcomes);
             if let Some(of_test) = of_test.filter(|i| i.outcomes.len() > 1) {
@@ -60,14 +53,14 @@ impl Outlook {
                 imagined.push(of_test);
             }
         }
-        let states = put_together(&in_play, &imagined);
+        let mut states = put_together(&in_play, &imagined);
+        let rest = states.split_off(STATES.min(states.len()));
         let p = |way: &usize| in_play.ways[*way].p;
         let weight = |members: &[usize]| members.iter().map(p).sum::<f64>();
-        let kept: f64 = states.iter().map(|m| weight(m)).sum();
         let state = |members: &Vec<usize>| {
             let first = &in_play.ways[members[0]];
             State {
-                p: weight(members) / kept,
+                p: weight(members),
                 right: in_play.causes[first.cause].right.clone(),
                 explains: first.explains,
             }
@@ -87,16 +80,14 @@ impl Outlook {
         };
         let problem = Problem {
             states: states.iter().map(state).collect(),
+            aside: rest.iter().map(state).chain(in_play.left_out()).collect(),
             tests: left.iter().zip(&imagined).map(trial).collect(),
             ready,
             engine_minutes: data().change_minutes.engine,
             connector_minutes: data().change_minutes.connector,
-            enough: if in_play.covered >= NEARLY_ALL {
-                // What is left out is for none of the decisions.
-                (situation.confidence / in_play.covered).min(situation.confidence.max(SUREST))
-            } else {
-                situation.confidence
-            },
+            heat_minutes: data().change_minutes.heat,
+            cools_minutes: data().cools_minutes,
+            enough: situation.confidence,
             explained: SURELY_EXPLAINED,
             unexplained_worth: data().unexplained_worth,
             wrong_minutes: data().wrong_trial_minutes,
@@ -169,6 +160,7 @@ fn trial(spec: &TestSpec, chances: Vec<Vec<f64>>) -> Trial {
         minutes: spec.minutes,
         running: runs(spec.needs.engine),
         connected: spec.needs.connected,
+        at_hot_parts: spec.needs.at_hot_parts,
         chances,
     }
 }
@@ -182,11 +174,15 @@ fn runs(need: EngineNeed) -> Option<bool> {
     }
 }
 
-/// The state that the last tests left the car in; before the first the engine stands and the connector is plugged in.
+/// The state that the last tests left the car in; before the first the engine stands, as hot as was said, and the connector is
+/// plugged in.
 pub(super) fn ready(reasoned: &Reasoned<'_>, specs: &[TestSpec]) -> Ready {
+    let cools = data().cools_minutes;
+    let stopped = reasoned.model.situation.engine.stopped_min;
     let mut ready = Ready {
         running: false,
         connected: true,
+        hot_minutes: stopped.map_or(0.0, |minutes| (cools - minutes).max(0.0)),
     };
     for observation in reasoned.observations.iter().filter(|o| o.seen != Seen::Complaint) {
         let Some(spec) = specs.iter().find(|s| s.id == observation.test) else {
@@ -199,32 +195,54 @@ pub(super) fn ready(reasoned: &Reasoned<'_>, specs: &[TestSpec]) -> Ready {
             .connected
             .or(spec.needs.connected)
             .unwrap_or(ready.connected);
+        ready.hot_minutes = if ready.running || observation.hot {
+            cools
+        } else if spec.needs.at_hot_parts {
+            0.0
+        } else {
+            (ready.hot_minutes - spec.minutes).max(0.0)
+        };
     }
     ready
 }
 
-/// Puts ways together that ask for the same and show nearly the same in all tests; the likeliest [`STATES`] are kept.
+/// Puts ways together that ask for the same and show nearly the same in all tests, and the unlikely ones with the nearest that
+/// ask for the same; the likeliest first.
 fn put_together(in_play: &InPlay<'_>, tests: &[Imagined]) -> Vec<Vec<usize>> {
     let p = |way: usize| in_play.ways[way].p;
     let asks = |way: usize| {
         let way = &in_play.ways[way];
         (&in_play.causes[way.cause].right, way.explains)
     };
-    let alike = |a: usize, b: usize| tests.iter().all(|test| test.alike(a, b, ALIKE));
+    let apart = |a: usize, b: usize| -> f64 {
+        let of_tests = tests.iter().map(|test| test.apart(a, b));
+        of_tests.fold(0.0, f64::max)
+    };
     let mut order: Vec<usize> = (0..in_play.ways.len()).filter(|way| p(*way) > 0.0).collect();
     order.sort_by(|a, b| p(*b).total_cmp(&p(*a)));
     let mut groups: Vec<Vec<usize>> = Vec::new();
     for way in order {
-        let group = groups
-            .iter_mut()
-            .find(|g| asks(g[0]) == asks(way) && alike(g[0], way));
-        match group {
-            Some(group) => group.push(way),
+        // Where there are states enough, the nearest has to do.
+        let near_enough = if groups.len() < STATES {
+            ALIKE
+        } else {
+            f64::INFINITY
+        };
+        let near = |(number, group): (usize, &Vec<usize>)| {
+            let apart = (asks(group[0]) == asks(way)).then(|| apart(group[0], way))?;
+            (apart <= near_enough).then_some((number, apart))
+        };
+        let nearest = groups
+            .iter()
+            .enumerate()
+            .filter_map(near)
+            .min_by(|a, b| a.1.total_cmp(&b.1));
+        match nearest {
+            Some((number, _)) => groups[number].push(way),
             None => groups.push(vec![way]),
         }
     }
     let weight = |g: &[usize]| g.iter().map(|way| p(*way)).sum::<f64>();
     groups.sort_by(|a, b| weight(b).total_cmp(&weight(a)));
-    groups.truncate(STATES);
     groups
 }

@@ -12,6 +12,9 @@ use serde::{Deserialize, Serialize};
 pub struct Problem {
     /// What can be the case.
     pub states: Vec<State>,
+    /// What can be the case, too, but is too unlikely to be followed: it only counts, whatever a test shows.
+    #[serde(default)]
+    pub aside: Vec<State>,
     /// The tests that are left.
     pub tests: Vec<Trial>,
     /// The state the car is in now.
@@ -20,6 +23,10 @@ pub struct Problem {
     pub engine_minutes: f64,
     /// Minutes of plugging or unplugging the connector.
     pub connector_minutes: f64,
+    /// Minutes that working at hot parts takes more, once each time the engine has made them hot.
+    pub heat_minutes: f64,
+    /// Minutes after which the parts of a stopped engine can be touched.
+    pub cools_minutes: f64,
     /// Probability at which a decision is sure enough, 0–1.
     pub enough: f64,
     /// Share of the states behind a decision that must explain the complaint before it ends the search, 0–1.
@@ -35,7 +42,8 @@ pub struct Problem {
 /// One thing that can be the case.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct State {
-    /// Its probability; those of all states sum to 1.
+    /// Its probability. Those of all states, the ones aside included, sum to 1; what they are short of it counts against every
+    /// decision.
     pub p: f64,
     /// The decisions that are right then, by their numbers: several where two things are wrong, none where none is.
     pub right: Vec<usize>,
@@ -52,36 +60,49 @@ pub struct Trial {
     pub running: Option<bool>,
     /// The connector must be plugged in (or must not).
     pub connected: Option<bool>,
+    /// Hands are at parts that the engine heats.
+    pub at_hot_parts: bool,
     /// For each outcome its chance in each state; in each state they sum to 1.
     pub chances: Vec<Vec<f64>>,
 }
 
 /// The state a car is in.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct Ready {
     /// The engine runs.
     pub running: bool,
     /// The connector is plugged in.
     pub connected: bool,
-}
-
-impl Ready {
-    /// The state a test leaves the car in.
-    pub(super) fn after(self, test: &Trial) -> Self {
-        Self {
-            running: test.running.unwrap_or(self.running),
-            connected: test.connected.unwrap_or(self.connected),
-        }
-    }
+    /// Minutes until parts that the engine has heated can be touched; 0 where they can.
+    pub hot_minutes: f64,
 }
 
 impl Problem {
+    /// The state a test leaves the car in.
+    pub(super) fn after(&self, ready: Ready, test: &Trial) -> Ready {
+        let running = test.running.unwrap_or(ready.running);
+        Ready {
+            running,
+            connected: test.connected.unwrap_or(ready.connected),
+            hot_minutes: if running {
+                self.cools_minutes
+            } else if test.at_hot_parts {
+                // Gloves are on, or what burns is covered.
+                0.0
+            } else {
+                (ready.hot_minutes - test.minutes).max(0.0)
+            },
+        }
+    }
+
     /// Minutes of a test, getting the car ready for it included.
     pub fn minutes(&self, ready: Ready, test: &Trial) -> f64 {
-        let after = ready.after(test);
-        let change = |changes: bool, minutes: f64| if changes { minutes } else { 0.0 };
+        let after = self.after(ready, test);
+        let more = |is: bool, minutes: f64| if is { minutes } else { 0.0 };
+        let is_hot = test.at_hot_parts && !after.running && ready.hot_minutes > 0.0;
         test.minutes
-            + change(after.running != ready.running, self.engine_minutes)
-            + change(after.connected != ready.connected, self.connector_minutes)
+            + more(after.running != ready.running, self.engine_minutes)
+            + more(after.connected != ready.connected, self.connector_minutes)
+            + more(is_hot, self.heat_minutes)
     }
 }

@@ -52,6 +52,7 @@ fn problem(random: &mut Random) -> Problem {
             minutes: 1.0 + 9.0 * random.share(),
             running: random.maybe(),
             connected: random.maybe(),
+            at_hot_parts: random.share() < 0.5,
             chances: (0..outcomes)
                 .map(|o| columns.iter().map(|c| c[o]).collect())
                 .collect(),
@@ -71,13 +72,17 @@ fn problem(random: &mut Random) -> Problem {
                 explains: true,
             })
             .collect(),
+        aside: Vec::new(),
         tests: (0..tests).map(|_| test(random)).collect(),
         ready: Ready {
             running: false,
             connected: true,
+            hot_minutes: 0.0,
         },
         engine_minutes: 0.5,
         connector_minutes: 0.5,
+        heat_minutes: 0.5,
+        cools_minutes: 20.0,
         enough: 0.95,
         explained: 0.65,
         unexplained_worth: 0.0,
@@ -190,6 +195,7 @@ fn bits_agree_with_the_worked_example() {
         minutes: 1.0,
         running: None,
         connected: None,
+        at_hot_parts: false,
         chances: vec![yes.to_vec(), yes.iter().map(|p| 1.0 - p).collect()],
     };
     let mut problem = problem(&mut Random(1));

@@ -69,7 +69,8 @@ impl Table {
     }
 
     /// The mutual information of the outcome and the group that a state is in, bit: what is open about the outcome, less what
-    /// is open where the group is known. `of_kind`: room for the probability of each kind.
+    /// is open where the group is known; times the probability of the groups together. `of_kind`: room for the probability of
+    /// each kind.
     pub fn told_of(&self, groups: &[Group<'_>], of_kind: &mut Vec<f64>) -> f64 {
         of_kind.clear();
         of_kind.resize(self.open.len(), 0.0);
@@ -87,7 +88,7 @@ impl Table {
             }
         }
         let possible = of_kind.iter().copied().enumerate().filter(|(_, p)| *p > 0.0);
-        let all = self.surprises(possible);
+        let all = self.surprises(possible) - surprise(groups.iter().map(|g| g.p).sum());
         (all - in_groups).max(0.0)
     }
 

@@ -1,8 +1,8 @@
 use super::order::{PlanData, data};
 use crate::finding::tests::jobs;
 use crate::{
-    Answer, Branch, Catalogue, Circuit, CircuitChoice, Next, Policy, Reading, Reasoner, Situation,
-    TestResult, discretised, judge, listed_messages,
+    Answer, Branch, Catalogue, Circuit, CircuitChoice, Engine, Next, Policy, Reading, Reasoner, Situation,
+    TestResult, Trial, discretised, judge, listed_messages,
 };
 
 #[test]
@@ -49,6 +49,56 @@ fn what_cannot_be_answered_is_asked_once_and_then_it_ends() {
         }
         assert!(readings.len() > 5, "{policy:?}");
     }
+}
+
+/// Worked out by hand from `plan.json`: half a minute for gloves, once, and none any more after twenty minutes.
+#[test]
+fn parts_that_are_still_hot_take_longer_until_they_have_cooled() {
+    let trial = |minutes, running, at_hot_parts| Trial {
+        minutes,
+        running,
+        connected: None,
+        at_hot_parts,
+        chances: Vec::new(),
+    };
+    let (idle, hold) = (trial(4.0, Some(true), false), trial(4.0, Some(false), true));
+    let electric = trial(6.0, Some(false), false);
+    let circuit = Circuit::build(&CircuitChoice::Template("two-mounts-one-valve".into())).unwrap();
+    let mut reasoner = Reasoner::new(circuit, Situation::default());
+    let reasoned = reasoner.reasoned(&[]);
+    let problem = reasoned.outlook().problem();
+    let cold = problem.ready;
+    let minutes = |tests: &[&Trial]| {
+        let then = tests.iter().fold((cold, 0.0), |(ready, _), t| {
+            (problem.after(ready, t), problem.minutes(ready, t))
+        });
+        then.1
+    };
+    assert!((minutes(&[&hold]) - 4.0).abs() < 1e-12, "nothing has run yet");
+    assert!(
+        (minutes(&[&idle, &hold]) - 5.0).abs() < 1e-12,
+        "stopped, and gloves on"
+    );
+    assert!(
+        (minutes(&[&idle, &hold, &hold]) - 4.0).abs() < 1e-12,
+        "they are on"
+    );
+    assert!((minutes(&[&idle, &electric, &electric, &electric, &hold]) - 4.5).abs() < 1e-12);
+    assert!((minutes(&[&idle, &electric, &electric, &electric, &electric, &hold]) - 4.0).abs() < 1e-12);
+
+    let situation = Situation {
+        engine: Engine {
+            stopped_min: Some(5.0),
+            ..Engine::default()
+        },
+        ..Situation::default()
+    };
+    let mut reasoner = Reasoner::new(reasoner.about().0.clone(), situation);
+    let ready = reasoner.reasoned(&[]).outlook().problem().ready;
+    assert!(
+        (ready.hot_minutes - 15.0).abs() < 1e-12,
+        "it was said when it was stopped"
+    );
 }
 
 #[test]

@@ -53,10 +53,11 @@ impl Reasoner {
             return Vec::new();
         };
         let states = &outlook.problem().states;
+        let followed: f64 = states.iter().map(|s| s.p).sum();
         let mut outcomes: Vec<(f64, Reading)> = outlook.problem().tests[number]
             .chances
             .iter()
-            .map(|row| row.iter().zip(states).map(|(c, s)| c * s.p).sum())
+            .map(|row| row.iter().zip(states).map(|(c, s)| c * s.p / followed).sum())
             .zip(&outlook.outcomes[number])
             .filter(|(chance, _): &(f64, _)| *chance >= SHOWN)
             .filter_map(|(chance, seen)| {

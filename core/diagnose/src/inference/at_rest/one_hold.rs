@@ -88,13 +88,18 @@ impl Hold {
 
     /// ln likelihood of what was seen, with what the pump sees besides, and these leaks.
     pub fn ln(&self, model: &Model<'_>, shape: &Shape, leaks: &[Leak]) -> f64 {
-        let always: f64 = leaks.iter().filter(|l| l.1 >= 1.0).map(|l| l.0).sum();
-        let base = shape.base + always;
-        let without = self.ln_at(model, shape.course, base);
-        let Some((leak, often)) = leaks.iter().find(|l| l.1 < 1.0) else {
-            return without;
+        self.ln_with(model, shape.course, shape.base, leaks)
+    }
+
+    fn ln_with(&self, model: &Model<'_>, course: usize, base: f64, leaks: &[Leak]) -> f64 {
+        let Some(((leak, often), others)) = leaks.split_first() else {
+            return self.ln_at(model, course, base);
         };
-        let with = self.ln_at(model, shape.course, base + leak);
+        let with = self.ln_with(model, course, base + leak, others);
+        if *often >= 1.0 {
+            return with;
+        }
+        let without = self.ln_with(model, course, base, others);
         let top = with.max(without);
         top + (often * (with - top).exp() + (1.0 - often) * (without - top).exp()).ln()
     }
