@@ -56,7 +56,8 @@ impl Record {
     fn of(job: &Job, plan: Plan, with_oracle: bool) -> Self {
         let guided = run(job, Way::Guided);
         let ended = |run: &Run| (Verdict::of(job, run), run.minutes);
-        let other = |way| plan.textbook.then(|| ended(&run(job, way)));
+        let compared = plan.textbook && job.stratum == Stratum::Natural;
+        let other = |way| compared.then(|| ended(&run(job, way)));
         let scene = &job.scene;
         Self {
             seed: job.seed,

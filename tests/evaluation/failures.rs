@@ -80,7 +80,7 @@ pub fn print(records: &[Record]) {
 /// The jobs in which the oracle gives the faulty part most more than the core does: where their laws differ.
 fn knows_more(records: &[Record]) {
     let more = |r: &Record| {
-        let oracle = r.oracle.as_ref()?;
+        let oracle = r.oracle.as_ref().filter(|_| r.truth.len() < 2)?;
         Some((oracle.p_truth.max(1e-9) / r.guided.p_truth.max(1e-9)).ln())
     };
     let mut jobs: Vec<(f64, &Record)> = records.iter().filter_map(|r| Some((more(r)?, r))).collect();

@@ -65,7 +65,7 @@ fn main() {
         one_slip: jobs * 10 / 100,
         sound: jobs * 8 / 100,
         tester: jobs * 8 / 100,
-        oracle: number("--oracle", 1_500),
+        oracle: number("--oracle", 1_000),
         from: number("--from", 1),
         textbook: !has("--no-textbook"),
     });

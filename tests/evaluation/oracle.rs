@@ -31,9 +31,9 @@ pub struct Opinion {
 
 /// Samples of what is hidden, for each fault; at first so many, and all for those that are still worth it.
 const SAMPLES: usize = 400;
-const FIRST_SAMPLES: usize = 50;
+const FIRST_SAMPLES: usize = 100;
 /// A fault less likely than the likeliest by this factor is not looked at more closely.
-const HOPELESS: f64 = 1e-6;
+const HOPELESS: f64 = 1e-9;
 
 /// One sample of what the oracle doesn't know; sizes are spread evenly over their distribution.
 fn sample(job: &Job, fault: Option<&Fault>, k: usize, of: usize) -> (Nature, Vec<Ailment>) {

@@ -145,7 +145,7 @@ fn look_again(
     id: &TestId,
 ) -> Result<(), String> {
     let (Some(at), Some(taken)) = (
-        readings.iter().rposition(|(r, _)| r.test == *id),
+        readings.iter().rposition(|(r, _)| r.test == *id && r.is_answered()),
         taken.iter_mut().rfind(|t| t.test == *id),
     ) else {
         return Err(format!("'{id}' is to be looked at again and was never done"));

@@ -17,6 +17,8 @@ pub struct Figures {
     pub sound_blamed: Share,
     pub tester_blames: Share,
     pub meter_blames: Share,
+    /// Of the jobs in which a bad tester was put right.
+    pub mended_blames: Share,
     pub oracle_parts: Share,
     pub core_parts: Share,
     pub oracle_exact: Share,
@@ -112,6 +114,11 @@ impl Figures {
             sound_blamed: Share::of(all().filter(|r| is_sound(r)).map(|r| r.guided.blames)),
             tester_blames: Share::of(testers("hand_pump").map(|r| r.guided.blames && !r.mended)),
             meter_blames: Share::of(testers("multimeter").map(|r| r.guided.blames && !r.mended)),
+            mended_blames: Share::of(
+                all()
+                    .filter(|r| r.mended && !in_circuit(r))
+                    .map(|r| r.guided.blames),
+            ),
             oracle_parts: Share::of(asked().map(|(_, o)| o.parts_right)),
             core_parts: Share::of(asked().map(|(r, _)| r.guided.p_parts_right)),
             oracle_exact: Share::of(asked().map(|(_, o)| o.cause_right)),
@@ -174,6 +181,11 @@ pub fn print(records: &[Record]) {
         f.tester_blames.to_string(),
     );
     row("dead meter ends as a faulty car", "0", f.meter_blames.to_string());
+    row(
+        "a bad tester put right, and then the sound car blamed",
+        "",
+        f.mended_blames.to_string(),
+    );
     row("first part right, core", "", f.core_parts.to_string());
     row(
         "first part right, oracle on the same readings",

@@ -262,6 +262,14 @@ impl JobView {
             .map(|((reading, result), behind)| (reading, result, behind))
     }
 
+    /// The last reading of a test before any repair, whether or not it could be done once more.
+    pub(crate) fn last_answered(&self, test: &TestId) -> Option<(&Reading, &Behind)> {
+        let taken = self.done.iter().zip(&self.behind).rev();
+        taken
+            .map(|((reading, _), behind)| (reading, behind))
+            .find(|(reading, _)| &reading.test == test && !reading.after_repair && reading.is_answered())
+    }
+
     /// Whether a test is to be done next, for the first time or once more.
     pub(crate) fn is_next(&self, test: &TestId) -> bool {
         matches!(&self.next, Next::Test { id, .. } if id == test)

@@ -154,7 +154,7 @@ fn log(
 pub(super) fn to_look_again(core: &Companion, test: &TestId) -> Option<TestAt> {
     doubted(core, test)?;
     let job = core.job.as_ref()?;
-    let (reading, _, behind) = job.last(test, false)?;
+    let (reading, behind) = job.last_answered(test)?;
     let spec = core.spec(&test.to_string())?;
     let entry = behind.entry.to_string();
     let stage = Stage::Question {

@@ -3,7 +3,7 @@
 //! | event | in | leads to |
 //! |---|---|---|
 //! | `ShowTest` | anywhere | the test where it was left; else a question if its reading is to be looked at again, or its
-//! result if it was done and is not to be done once more; else its briefing |
+//! result if it was done, unless it was gone to as what is next; else its briefing |
 //! | `BeginTest` with cautions ticked | briefing | the measurement that suits its form |
 //! | `CannotDo` | briefing | logged as not done with the reason; where we stand |
 //! | `RedoTest` | result | briefing |
@@ -35,6 +35,7 @@ pub(super) fn show(core: &mut Companion, test: &str, turn: &mut Turn<'_>) -> Res
     }
     places::settle(core, turn)?;
     let retest = matches!(core.session.at, At::Repaired(_));
+    let from_next = matches!(core.session.at, At::Overview);
     if let At::Test(at) = core.session.at.clone() {
         places::park(core, at);
     }
@@ -46,7 +47,7 @@ pub(super) fn show(core: &mut Companion, test: &str, turn: &mut Turn<'_>) -> Res
             let Some(job) = &core.job else { return Ok(()) };
             if let Some(at) = reading::to_look_again(core, &id) {
                 At::Test(at)
-            } else if job.last(&id, false).is_some() && !job.is_next(&id) {
+            } else if job.last(&id, false).is_some() && !(from_next && job.is_next(&id)) {
                 At::Test(TestAt::at(
                     test.to_owned(),
                     Purpose::Find,

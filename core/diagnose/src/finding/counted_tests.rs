@@ -47,15 +47,40 @@ fn a_tester_found_bad_is_put_right_and_proved_before_more_is_read_with_it() {
     }
 }
 
+/// A pump and a meter: the readings of the one add up, those of the other take each other's place.
 #[test]
-fn a_tester_that_nobody_can_put_right_is_not_asked_about_again() {
-    let mut known = leaking_pump();
-    known.read("hand-pump", &lost(6.0));
-    known.confirm_last();
-    assert!(p_of(&known, "hand_pump/leaks") > 0.9);
-    if let Next::Test { id, .. } = known.next(Policy::Guided) {
-        assert_ne!(id.to_string(), "hand-pump");
+fn a_tester_that_stays_bad_is_not_asked_about_again() {
+    let dead = json!({"open": true, "battery": 0.0});
+    for (test, bad, fault) in [
+        ("hand-pump", lost(6.0), "hand_pump/leaks"),
+        ("prove-meter", dead, "multimeter/dead"),
+    ] {
+        let mut known = Known::sound();
+        known.read(test, &bad);
+        known.confirm_last();
+        assert_eq!(
+            asked(known.next(Policy::Guided)).1.id.as_str(),
+            "why-mends",
+            "{test}"
+        );
+        known.read(test, &bad);
+        known.confirm_last();
+        assert!(p_of(&known, fault) > 0.9, "{test}");
+        assert_ne!(asked(known.next(Policy::Guided)).0, test);
     }
+}
+
+#[test]
+fn a_tester_proved_once_more_takes_nothing_away() {
+    let mut known = leaking_pump();
+    known.read("hand-pump", &lost(0.0));
+    known.read("hold:front_mount", &lost(9.0));
+    let before = p_of(&known, "front_mount/leaks");
+    known.read("hand-pump", &lost(0.0));
+    assert!(
+        p_of(&known, "front_mount/leaks") > before,
+        "it was good all along"
+    );
 }
 
 #[test]

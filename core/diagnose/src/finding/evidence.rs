@@ -33,8 +33,9 @@ impl Reasoned<'_> {
         for (at, (reading, result)) in counted.iter().enumerate() {
             let test = &reading.test;
             let of_test = |o: &Observation| o.seen != Seen::Complaint && o.test == *test;
-            let is_last = counted[at + 1..].iter().all(|(r, _)| r.test != *test);
-            if !is_last || !self.observations.iter().any(of_test) {
+            let later = || counted[at + 1..].iter().map(|(r, _)| r);
+            let is_last = !later().any(|r| r.test == *test && r.is_answered());
+            if !reading.is_answered() || !is_last || !self.observations.iter().any(of_test) {
                 continue;
             }
             let others = self.observations.iter().filter(|o| !of_test(o));

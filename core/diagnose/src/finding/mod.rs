@@ -14,7 +14,7 @@ use std::sync::Arc;
 use serde::Serialize;
 
 pub use cause::Cause;
-use counted::counted;
+use counted::Counted;
 pub(crate) use doubt::Doubt;
 pub(crate) use remedy::Remedy;
 pub use repair::{fix_for, retest_for};
@@ -55,7 +55,10 @@ pub struct Finding {
 /// Everything that follows from one set of readings.
 pub(crate) struct Reasoned<'a> {
     pub model: Model<'a>,
-    pub tests: Vec<TestId>,
+    /// The tests that were asked for and count, in their order, and whether each was answered.
+    tests: Vec<(TestId, bool)>,
+    /// Faults of a tester that was found bad and can be put right, with the test that proves it.
+    to_mend: Vec<(usize, TestId)>,
     pub observations: Vec<Observation>,
     pub posterior: Arc<Posterior>,
     pub outlook: OnceCell<Outlook>,
@@ -74,18 +77,20 @@ impl<'a> Reasoned<'a> {
         memory: &'a mut Memory,
     ) -> Self {
         let model = Model::new(circuit, situation);
-        let counted: Vec<&Reading> = counted(&model, readings).into_iter().map(|(r, _)| r).collect();
-        let observations = model.observe_all(&counted);
+        let counted = Counted::of(&model, readings);
+        let taken: Vec<&Reading> = counted.readings.iter().map(|(r, _)| r).collect();
+        let observations = model.observe_all(&taken);
         let posterior = rank(&model, memory, &observations);
         let again: Vec<Observation> = observations
             .iter()
             .map(|o| model.looked_again(o.clone()))
             .collect();
         memory.learn(&model, &again);
-        let tests = counted.iter().map(|r| r.test.clone()).collect();
+        let tests = taken.iter().map(|r| (r.test.clone(), r.is_answered()));
         Self {
+            tests: tests.collect(),
+            to_mend: counted.to_mend,
             model,
-            tests,
             observations,
             posterior,
             outlook: OnceCell::new(),
@@ -97,13 +102,22 @@ impl<'a> Reasoned<'a> {
 }
 
 impl Reasoned<'_> {
+    /// Whether a test was asked for.
+    pub(crate) fn is_asked(&self, test: &TestId) -> bool {
+        self.tests.iter().any(|(t, _)| t == test)
+    }
+
     /// Whether a test was not asked for yet, or can show more when it is done once more: a hold, set up anew.
     pub(crate) fn can_be_next(&self, test: &TestId) -> bool {
-        match self.tests.iter().filter(|t| *t == test).count() {
-            0 => true,
-            1 => test.kind == TestKind::Hold && self.observations.iter().any(|o| o.test == *test),
-            _ => false,
-        }
+        let mut times = self
+            .tests
+            .iter()
+            .filter(|(t, _)| t == test)
+            .map(|(_, answered)| *answered);
+        let Some(last) = times.next_back() else {
+            return true;
+        };
+        last && test.kind == TestKind::Hold && !times.any(|answered| answered)
     }
 }
 
@@ -166,7 +180,7 @@ impl Reasoned<'_> {
     /// What all readings say together.
     pub(crate) fn explained(&self, readings: &[(Reading, TestResult)]) -> Finding {
         let (speaks_for, speaks_against) = if self.standing().sure >= WORTH_EXPLAINING {
-            self.evidence(&counted(&self.model, readings))
+            self.evidence(&Counted::of(&self.model, readings).readings)
         } else {
             (Vec::new(), Vec::new())
         };

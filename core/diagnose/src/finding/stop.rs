@@ -1,7 +1,6 @@
 //! When it is enough: one thing to do is sure, or nothing that can be tested would change what to do.
 
 use super::cause::TESTER_IN_DOUBT;
-use super::counted::proof_of;
 use super::{Doubt, Reasoned, Remedy};
 use crate::inference::{Case, Evaluated, Way};
 use crate::{Catalogue, Complaint, ComponentId, TestId};
@@ -99,7 +98,7 @@ impl Reasoned<'_> {
         self.posterior.causes.iter().filter(alone).find_map(|cause| {
             let kind = self.model.faults[*cause.faults.first()?].retest?;
             let test = TestId::of(kind);
-            let open = offered.iter().any(|spec| spec.id == test) && !self.tests.contains(&test);
+            let open = offered.iter().any(|spec| spec.id == test) && !self.is_asked(&test);
             open.then_some(test)
         })
     }
@@ -111,15 +110,12 @@ impl Reasoned<'_> {
             let with = self.posterior.causes.iter().filter(|c| c.faults.contains(fault));
             with.map(|c| c.p).sum::<f64>() >= TESTER_IN_DOUBT
         };
-        let offered = Catalogue::standard().tests_for(self.model.layout.circuit, self.model.situation);
-        let mut faults = 0..self.model.faults.len();
-        faults.find_map(|fault| {
-            let test = TestId::of(proof_of(&self.model, fault)?);
-            let asked = self.tests.iter().filter(|t| **t == test).count();
-            let is_done = self.observations.iter().any(|o| o.test == test);
-            let can_be = is_done && asked == 1 && offered.iter().any(|spec| spec.id == test);
-            (can_be && is_bad(&fault)).then_some(test)
-        })
+        let offered = || Catalogue::standard().tests_for(self.model.layout.circuit, self.model.situation);
+        let bad = self.to_mend.iter().find(|(fault, _)| is_bad(fault))?;
+        offered()
+            .iter()
+            .any(|spec| spec.id == bad.1)
+            .then(|| bad.1.clone())
     }
 
     fn id(&self, number: usize) -> ComponentId {

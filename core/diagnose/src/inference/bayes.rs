@@ -12,8 +12,11 @@ pub(crate) fn log_sum(terms: impl Iterator<Item = f64> + Clone) -> f64 {
 
 /// Probabilities from the ln of weights; they sum to 1.
 pub(crate) fn normalised(ln_weights: &[f64]) -> Vec<f64> {
-    let total = log_sum(ln_weights.iter().copied());
-    ln_weights.iter().map(|ln| (ln - total).exp()).collect()
+    let top = ln_weights.iter().copied().fold(f64::NEG_INFINITY, f64::max);
+    let mut p: Vec<f64> = ln_weights.iter().map(|ln| (ln - top).exp()).collect();
+    let total: f64 = p.iter().sum();
+    p.iter_mut().for_each(|p| *p /= total);
+    p
 }
 
 #[cfg(test)]

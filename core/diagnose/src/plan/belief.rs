@@ -55,6 +55,12 @@ pub(super) struct Stand {
 }
 
 impl Belief {
+    /// Probability of everything that is still counted.
+    #[cfg(test)]
+    pub fn counted(&self) -> f64 {
+        self.states.iter().map(|(_, p)| p).chain(&self.aside).sum()
+    }
+
     /// How many states are still followed.
     pub fn size(&self) -> usize {
         self.states.len()

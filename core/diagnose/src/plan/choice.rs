@@ -28,7 +28,7 @@ impl Reasoned<'_> {
 
     /// Whether a test that is left can still change what to do.
     pub(crate) fn can_change(&self) -> bool {
-        self.outlook().can_change()
+        self.outlook().can_change(|_| true)
     }
 
     /// The next test of the textbook's order. `skipping`: those that can no longer change anything are left out.
@@ -37,7 +37,7 @@ impl Reasoned<'_> {
         let specs = Catalogue::standard().tests_for(model.layout.circuit, model.situation);
         let ready = ready(self, &specs);
         let order = data().textbook(model.layout.circuit, &specs);
-        let mut open = order.iter().filter(|id| !self.tests.contains(id));
+        let mut open = order.iter().filter(|id| !self.is_asked(id));
         let id = if skipping {
             open.find(|id| self.outlook().bits(id) >= CHANGES_NOTHING)
         } else {
@@ -59,11 +59,12 @@ impl Reasoned<'_> {
     /// The test with which the finding is nearest; none if no test is worth doing.
     pub(super) fn best(&self) -> Option<Choice> {
         let standing = self.standing();
-        if let Some(test) = &standing.to_mend {
-            return self.proof(test, "why-mends", data().mend_tester_minutes);
-        }
         if let Some(test) = &standing.to_prove {
-            return self.proof(test, "why-proves", 0.0);
+            let proof = self.proof(test, "why-proves", 0.0)?;
+            return Some(Choice {
+                to_finding: Some(proof.minutes),
+                ..proof
+            });
         }
         let outlook = self.outlook();
         let planned = outlook.choice()?;
@@ -84,6 +85,12 @@ impl Reasoned<'_> {
         spec.map_or(0.0, |spec| self.outlook().minutes(ready(self, &specs), spec))
     }
 
+    /// The bad tester is put right and proved, whatever the policy.
+    pub(super) fn mended(&self) -> Option<Choice> {
+        let test = self.standing().to_mend.as_ref()?;
+        self.proof(test, "why-mends", data().mend_tester_minutes)
+    }
+
     /// The test that proves the tester, and what has to be done to it before.
     fn proof(&self, test: &TestId, why: &'static str, before: f64) -> Option<Choice> {
         let model = &self.model;
@@ -97,7 +104,7 @@ impl Reasoned<'_> {
             id: test.clone(),
             why,
             minutes,
-            to_finding: Some(minutes),
+            to_finding: None,
         })
     }
 
@@ -109,7 +116,7 @@ impl Reasoned<'_> {
                 .with("minutes", Arg::Minutes(minutes))
                 .with("count", Arg::Count(i64::try_from(suspects).unwrap_or(i64::MAX)))
         };
-        if self.tests.contains(test) {
+        if self.is_asked(test) {
             message("why-again").with("finding", Arg::Minutes(planned.minutes))
         } else if planned.ends >= ENDS {
             message("why-ends").with("chance", Arg::Percent(planned.ends))

@@ -3,7 +3,6 @@
 use std::borrow::Cow;
 use std::cell::OnceCell;
 
-use super::problem::State;
 use crate::Complaint;
 use crate::finding::{Reasoned, Remedy};
 use crate::inference::{Case, Evaluated, Model, Way, World};
@@ -19,8 +18,6 @@ const EXPLAINED: f64 = 0.5;
 pub(super) struct InPlay<'r> {
     pub causes: Vec<CauseInPlay<'r>>,
     pub ways: Vec<WayInPlay>,
-    /// What each decision is right with when none of these causes is the case, by its number.
-    left_out: Vec<f64>,
 }
 
 /// A cause in play.
@@ -49,17 +46,6 @@ impl InPlay<'_> {
         way.at_rest
             .get_or_init(|| self.causes[way.cause].cause.world(model, way.way.at_rest))
     }
-
-    /// The causes that are left out, as far as one of the decisions is right under them. Whether they explain a complaint was
-    /// not worked out; it is taken as so.
-    pub fn left_out(&self) -> impl Iterator<Item = State> {
-        let state = |(decision, p): (usize, &f64)| State {
-            p: *p,
-            right: vec![decision],
-            explains: true,
-        };
-        self.left_out.iter().enumerate().map(state)
-    }
 }
 
 /// The causes in play.
@@ -67,7 +53,6 @@ pub(super) fn in_play<'r>(reasoned: &'r Reasoned<'_>) -> InPlay<'r> {
     let mut in_play = InPlay {
         causes: Vec::new(),
         ways: Vec::new(),
-        left_out: Vec::new(),
     };
     let mut covered = 0.0;
     let mut decisions: Vec<Remedy> = Vec::new();
@@ -92,14 +77,33 @@ pub(super) fn in_play<'r>(reasoned: &'r Reasoned<'_>) -> InPlay<'r> {
         in_play.causes.push(CauseInPlay { cause, right });
         in_play.ways.extend(ways);
     }
-    let right = |(number, remedy): (usize, &Remedy)| {
-        let all = reasoned.remedies().iter().find(|(r, _)| r == remedy);
-        let counted = in_play.causes.iter().filter(|c| c.right.contains(&number));
-        let counted: f64 = counted.map(|c| c.cause.p).sum();
-        (all.map_or(0.0, |(_, p)| *p) - counted).max(0.0)
-    };
-    in_play.left_out = decisions.iter().enumerate().map(right).collect();
+    add_left_out(reasoned, &mut in_play, &decisions, covered);
     in_play
+}
+
+/// Gives the causes that are left out to those in play that ask for the same, by their shares: tests show much the same in them.
+/// What is left out and asks for nothing that is in play counts against every decision.
+fn add_left_out(reasoned: &Reasoned<'_>, in_play: &mut InPlay<'_>, decisions: &[Remedy], covered: f64) {
+    let counted = |decision: usize| -> f64 {
+        let asking = in_play.causes.iter().filter(|c| c.right.contains(&decision));
+        asking.map(|c| c.cause.p).sum()
+    };
+    let left_out = |(decision, remedy): (usize, &Remedy)| {
+        let all = reasoned.remedies().iter().find(|(r, _)| r == remedy);
+        let counted = counted(decision);
+        (all.map_or(0.0, |(_, p)| (p - counted).max(0.0)), counted)
+    };
+    let left_out: Vec<(f64, f64)> = decisions.iter().enumerate().map(left_out).collect();
+    // A pair that is left out is there for each of its two.
+    let twice: f64 = left_out.iter().map(|(p, _)| p).sum();
+    let share = ((1.0 - covered).max(0.0) / twice.max(f64::MIN_POSITIVE)).min(1.0);
+    for way in &mut in_play.ways {
+        let more = |decision: &usize| {
+            let (p, counted) = left_out[*decision];
+            share * p / counted.max(f64::MIN_POSITIVE)
+        };
+        way.p *= 1.0 + in_play.causes[way.cause].right.iter().map(more).sum::<f64>();
+    }
 }
 
 /// The ways of a cause, those that are the same put together; `number` is the cause's place.

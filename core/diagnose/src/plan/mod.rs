@@ -72,7 +72,8 @@ pub enum Next {
 impl Reasoner {
     /// The next test, or the end.
     ///
-    /// A test that was done, skipped or can't be answered is not asked for again; one whose tool is missing never is.
+    /// A test that was skipped or can't be answered is not asked for again; one that was done only where doing it once more can
+    /// tell more, or proves a tester that was put right; one whose tool is missing never is.
     pub fn next(&mut self, readings: &[(Reading, TestResult)], policy: Policy) -> Next {
         self.reasoned(readings).next(policy)
     }
@@ -97,8 +98,11 @@ impl Reasoned<'_> {
                 minutes: doubt.minutes,
             };
         }
+        let in_order = policy != Policy::Guided;
         let choice = match policy {
             _ if standing.decided || standing.exhausted => None,
+            _ if standing.to_mend.is_some() => self.mended(),
+            _ if in_order && !self.outlook().can_change(|test| !self.is_asked(test)) => None,
             Policy::Fixed => self.textbook(false),
             Policy::FixedSkipping => self.textbook(true),
             Policy::Guided => self.best(),

@@ -61,16 +61,19 @@ pub fn discretised(circuit: &Circuit, situation: &Situation) -> Network {
     }
 }
 
+/// Chances that are multiplied at once.
+const FEW: usize = 8;
+
 impl Network {
     /// Probability of each cause after some outcomes, each given by the numbers of its test and of the outcome; by
     /// enumeration, in log space. An outcome that the network does not have says nothing.
     pub fn posterior(&self, outcomes: &[(usize, usize)]) -> Vec<f64> {
-        let rows = || {
-            let row = |(test, outcome): &(usize, usize)| self.tests.get(*test)?.chances.get(*outcome);
-            outcomes.iter().filter_map(row)
-        };
+        let row = |(test, outcome): &(usize, usize)| self.tests.get(*test)?.chances.get(*outcome);
+        let rows: Vec<&Vec<f64>> = outcomes.iter().filter_map(row).collect();
+        // Chances of a few outcomes are multiplied before their ln is taken: no product of so few is too small for a number.
         let ln = |(cause, (_, p)): (usize, &(String, f64))| {
-            p.ln() + rows().map(|row| row[cause].ln()).sum::<f64>()
+            let of_few = |few: &[&Vec<f64>]| few.iter().map(|row| row[cause]).product::<f64>().ln();
+            p.ln() + rows.chunks(FEW).map(of_few).sum::<f64>()
         };
         normalised(&self.causes.iter().enumerate().map(ln).collect::<Vec<f64>>())
     }

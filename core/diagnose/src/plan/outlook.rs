@@ -80,7 +80,7 @@ impl Outlook {
         };
         let problem = Problem {
             states: states.iter().map(state).collect(),
-            aside: rest.iter().map(state).chain(in_play.left_out()).collect(),
+            aside: rest.iter().map(state).collect(),
             tests: left.iter().zip(&imagined).map(trial).collect(),
             ready,
             engine_minutes: data().change_minutes.engine,
@@ -146,12 +146,14 @@ impl Outlook {
         self.choice.get_or_init(choose).as_ref()
     }
 
-    /// Whether any test can still change what to do.
-    pub fn can_change(&self) -> bool {
+    /// Whether any of some tests can still change what to do.
+    pub fn can_change(&self, of: impl Fn(&TestId) -> bool) -> bool {
+        let counts = |test: usize| of(&self.specs[test].id);
         let gains = |test| {
             self.numbers.gain(&self.prior, &self.stand, test) > 0.0 && self.tells(test) >= CHANGES_NOTHING
         };
-        (0..self.specs.len()).any(gains) || self.choice().is_some()
+        (0..self.specs.len()).any(|test| counts(test) && gains(test))
+            || self.choice().is_some_and(|choice| counts(choice.test))
     }
 }
 
@@ -195,10 +197,12 @@ pub(super) fn ready(reasoned: &Reasoned<'_>, specs: &[TestSpec]) -> Ready {
             .connected
             .or(spec.needs.connected)
             .unwrap_or(ready.connected);
-        ready.hot_minutes = if ready.running || observation.hot {
+        ready.hot_minutes = if ready.running {
             cools
         } else if spec.needs.at_hot_parts {
             0.0
+        } else if observation.hot {
+            cools
         } else {
             (ready.hot_minutes - spec.minutes).max(0.0)
         };
@@ -214,31 +218,31 @@ fn put_together(in_play: &InPlay<'_>, tests: &[Imagined]) -> Vec<Vec<usize>> {
         let way = &in_play.ways[way];
         (&in_play.causes[way.cause].right, way.explains)
     };
-    let apart = |a: usize, b: usize| -> f64 {
-        let of_tests = tests.iter().map(|test| test.apart(a, b));
-        of_tests.fold(0.0, f64::max)
+    // By how much the chance of any outcome differs at most, unless that is more than `most`.
+    let apart = |a: usize, b: usize, most: f64| {
+        let so_far = |so_far: f64, test: &Imagined| {
+            let apart = so_far.max(test.apart(a, b));
+            (apart <= most).then_some(apart)
+        };
+        tests.iter().try_fold(0.0, so_far)
     };
     let mut order: Vec<usize> = (0..in_play.ways.len()).filter(|way| p(*way) > 0.0).collect();
     order.sort_by(|a, b| p(*b).total_cmp(&p(*a)));
     let mut groups: Vec<Vec<usize>> = Vec::new();
     for way in order {
-        // Where there are states enough, the nearest has to do.
-        let near_enough = if groups.len() < STATES {
-            ALIKE
-        } else {
-            f64::INFINITY
-        };
-        let near = |(number, group): (usize, &Vec<usize>)| {
-            let apart = (asks(group[0]) == asks(way)).then(|| apart(group[0], way))?;
-            (apart <= near_enough).then_some((number, apart))
-        };
-        let nearest = groups
-            .iter()
-            .enumerate()
-            .filter_map(near)
-            .min_by(|a, b| a.1.total_cmp(&b.1));
+        let is_full = groups.len() >= STATES;
+        let (mut nearest, mut most) = (None, if is_full { f64::INFINITY } else { ALIKE });
+        for (number, group) in groups.iter().enumerate().filter(|(_, g)| asks(g[0]) == asks(way)) {
+            if let Some(apart) = apart(group[0], way, most) {
+                (nearest, most) = (Some(number), apart);
+                // Where there are states enough the nearest has to do, before that the first that is near.
+                if !is_full {
+                    break;
+                }
+            }
+        }
         match nearest {
-            Some((number, _)) => groups[number].push(way),
+            Some(number) => groups[number].push(way),
             None => groups.push(vec![way]),
         }
     }

@@ -58,12 +58,13 @@ fn problem(random: &mut Random) -> Problem {
                 .collect(),
         }
     };
+    let aside = 0.06 * random.share();
     Problem {
         states: p
             .into_iter()
             .enumerate()
             .map(|(n, p)| State {
-                p,
+                p: (1.0 - aside) * p,
                 right: if random.share() < 0.15 {
                     vec![n, random.below(states)]
                 } else {
@@ -72,7 +73,12 @@ fn problem(random: &mut Random) -> Problem {
                 explains: true,
             })
             .collect(),
-        aside: Vec::new(),
+        // Half of it speaks for one of the decisions.
+        aside: vec![State {
+            p: 0.5 * aside,
+            right: vec![random.below(states)],
+            explains: true,
+        }],
         tests: (0..tests).map(|_| test(random)).collect(),
         ready: Ready {
             running: false,
@@ -146,6 +152,32 @@ fn looking_ahead(numbers: &Numbers, belief: &Belief, left: &[usize]) -> Option<u
 
 const PROBLEMS: usize = 400;
 
+/// Chances sum to 1, and no test adds or loses anything of what is counted, followed or not.
+#[test]
+fn what_is_not_followed_still_counts() {
+    let mut random = Random(0xD1B5_4A32_D192_ED03);
+    let mut not_followed = 0;
+    for _ in 0..PROBLEMS {
+        let numbers = Numbers::new(problem(&mut random));
+        let mut beliefs = vec![numbers.prior()];
+        for test in 0..numbers.problem.tests.len() {
+            let mut then = Vec::new();
+            for belief in &beliefs {
+                let after = numbers.after(belief, test);
+                let chances: f64 = after.iter().map(|(chance, _)| chance).sum();
+                assert_abs_diff_eq!(chances, 1.0, epsilon = 1e-9);
+                for (_, after) in after {
+                    assert_abs_diff_eq!(after.counted(), belief.counted(), epsilon = 1e-9);
+                    not_followed += usize::from(after.size() < belief.size());
+                    then.push(after);
+                }
+            }
+            beliefs = then;
+        }
+    }
+    assert!(not_followed > PROBLEMS, "{not_followed}");
+}
+
 #[test]
 fn looking_ahead_is_within_a_twentieth_of_the_exact_optimum() {
     let mut random = Random(0x9E37_79B9_7F4A_7C15);
@@ -205,6 +237,7 @@ fn bits_agree_with_the_worked_example() {
         explains: true,
     };
     problem.states = [0.5, 0.3, 0.2].iter().enumerate().map(state).collect();
+    problem.aside.clear();
     problem.tests = vec![test([0.9, 0.2, 0.5]), test([0.3, 0.7, 0.5])];
     let numbers = Numbers::new(problem.clone());
     let prior = numbers.prior();
