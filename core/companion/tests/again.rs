@@ -8,7 +8,7 @@
 
 mod phone;
 
-use holdfast_companion::{Action, Body, TestStage};
+use holdfast_companion::{Action, Body, Place, TestStage};
 use holdfast_diagnose::Next;
 use phone::Phone;
 
@@ -47,6 +47,7 @@ fn a_leaking_pump_is_put_right_and_proved_again() {
         "not the result of the first: {:?}",
         phone.stage()
     );
+    phone.send(Action::Go { to: Place::Overview });
     phone.hold("hand-pump", 3, "20", "20");
     phone.send(Action::Confirm);
     assert_eq!(phone.core.results().len(), 2, "both are in the log");

@@ -48,6 +48,8 @@ pub(super) struct Belief {
 pub(super) struct Stand {
     /// The stop rule is met.
     pub ended: bool,
+    /// One decision is sure enough, whether or not it explains the complaint.
+    pub found: bool,
     /// What the best decision is worth: the probability that it is right, taken in part where it does not explain the complaint.
     pub best: f64,
     /// What is open about the decision, bit.
@@ -156,14 +158,20 @@ impl Numbers {
             .any(|(p, explained)| *p >= self.problem.enough && *explained >= self.problem.explained * p);
         Stand {
             ended,
+            found: right.iter().any(|(p, _)| *p >= self.problem.enough),
             best: right.iter().map(worth).fold(0.0, f64::max),
             open: of_group.into_iter().map(surprise).sum(),
         }
     }
 
-    /// What giving up is expected to cost, min.
+    /// What giving up is expected to cost, min. What is sure and does not explain the complaint is a finding, too.
     pub fn give_up(&self, stand: &Stand) -> f64 {
-        self.problem.undecided_minutes + self.problem.wrong_minutes * (1.0 - stand.best)
+        let undecided = if stand.found {
+            0.0
+        } else {
+            self.problem.undecided_minutes
+        };
+        undecided + self.problem.wrong_minutes * (1.0 - stand.best)
     }
 
     /// What is expected to be spent less when a test is done and then it is given up, or ended, min; its own minutes counted.
