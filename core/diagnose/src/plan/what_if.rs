@@ -24,7 +24,7 @@ const SHOWN: f64 = 0.005;
 
 impl Reasoner {
     /// What a test could show and where each outcome would lead, the likeliest first; outcomes that are alike to a person
-    /// are one. Empty for a test that is done, can't be done, or can show nothing new.
+    /// are one. Empty for a test that is done and can show nothing new, or that can't be done.
     pub fn what_if(&mut self, readings: &[(Reading, TestResult)], test: &TestId) -> Vec<Branch> {
         let imagined = self.imagined(readings, test);
         let mut branches: Vec<Branch> = Vec::new();
